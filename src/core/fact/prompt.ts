@@ -1,0 +1,25 @@
+import { type Fact, type FactId, parseFact } from './fact';
+
+/** A number to enter as read, for practice of the keys and for the hand time: `copy-47`. */
+export type CopyId = `copy-${number}`;
+
+/** What a card can ask for: a fact, or a number to copy. */
+export type PromptId = FactId | CopyId;
+
+/** A card's question: its fact, if it has one, and the answer expected. */
+export type Prompt =
+  | { readonly kind: 'fact'; readonly id: FactId; readonly fact: Fact; readonly answer: number }
+  | { readonly kind: 'copy'; readonly id: CopyId; readonly answer: number };
+
+const copyPattern = /^copy-(0|[1-9]\d{0,2})$/;
+
+/** The prompt an id names; `null` for anything else. */
+export function parsePrompt(id: string): Prompt | null {
+  const copied = copyPattern.exec(id);
+  if (copied) {
+    const answer = Number(copied[1]);
+    return { kind: 'copy', id: `copy-${answer}`, answer };
+  }
+  const fact = parseFact(id);
+  return fact ? { kind: 'fact', id: fact.id, fact, answer: fact.answer } : null;
+}

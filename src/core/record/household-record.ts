@@ -1,0 +1,76 @@
+import type { FactId } from '../fact/fact';
+import type { ChildSettings, HouseholdSettings } from './settings';
+import type { Day, Id, Stamp } from './stamp';
+
+/** A parent's decision on a sitting, each a record of its own and each undoable. `place` counts from 0. */
+export type Ruling =
+  | { readonly what: 'accept'; readonly place: number }
+  | { readonly what: 'slip'; readonly place: number; readonly slip: boolean }
+  | { readonly what: 'void' }
+  | { readonly what: 'wrongChild'; readonly child: Id }
+  | { readonly what: 'notOwnWork' }
+  | { readonly what: 'bandAnyway' }
+  /** How many extra rows this sitting brings, whatever was proposed: 0 waives them. */
+  | { readonly what: 'rows'; readonly rows: number };
+
+/** What a parent changes for one child and one day; it ends at night. */
+export interface DayChange {
+  readonly timed?: boolean;
+  readonly length?: number;
+  readonly skip?: boolean;
+}
+
+type Of<K extends string, Body> = Stamp & { readonly kind: K } & Body;
+
+export type ChildAdded = Of<'childAdded', { readonly child: Id; readonly name: string; readonly edge: number }>;
+export type ChildChanged = Of<
+  'childChanged',
+  { readonly child: Id; readonly name?: string; readonly edge?: number; readonly archived?: boolean }
+>;
+/** The tombstone: no name, permanent, always wins. */
+export type ChildDeleted = Of<'childDeleted', { readonly child: Id }>;
+/** A parent's own set, made or changed; the latest of a set's records holds. */
+export type SetMade = Of<
+  'setMade',
+  { readonly set: Id; readonly name: string; readonly facts: readonly FactId[]; readonly removed?: boolean }
+>;
+export type SetStarted = Of<'setStarted', { readonly child: Id; readonly set: Id }>;
+export type SetKept = Of<'setKept', { readonly child: Id; readonly set: Id; readonly kept: boolean }>;
+/** Facts the parent ticks as known already on the fact grid, or unticks. */
+export type FactsTicked = Of<
+  'factsTicked',
+  { readonly child: Id; readonly facts: readonly FactId[]; readonly known: boolean }
+>;
+export type ChildSettingsChanged = Of<
+  'childSettingsChanged',
+  { readonly child: Id; readonly changes: Partial<ChildSettings> }
+>;
+export type HouseholdSettingsChanged = Of<
+  'householdSettingsChanged',
+  { readonly changes: Partial<HouseholdSettings> }
+>;
+/** `child` and `targetDay` are the target's own, so that it can be found without reading the history. */
+export type Ruled = Of<
+  'ruled',
+  { readonly child: Id; readonly target: Id; readonly targetDay: Day; readonly ruling: Ruling }
+>;
+/** Takes back a household record, or another undoing. */
+export type Undone = Of<'undone', { readonly target: Id }>;
+export type DayChanged = Of<
+  'dayChanged',
+  { readonly child: Id; readonly day: Day; readonly change: DayChange }
+>;
+
+/** The small part of the log that is read whole at every start. */
+export type HouseholdRecord =
+  | ChildAdded
+  | ChildChanged
+  | ChildDeleted
+  | SetMade
+  | SetStarted
+  | SetKept
+  | FactsTicked
+  | ChildSettingsChanged
+  | HouseholdSettingsChanged
+  | Ruled
+  | Undone;

@@ -1,0 +1,112 @@
+import type { PromptId } from '../fact/prompt';
+import type { Sight } from './settings';
+import type { Day, Id, Stamp } from './stamp';
+
+/** Which step of the day a sitting was. `row` is one extra row, `mending` puts misses right. */
+export type Purpose = 'sheet' | 'row' | 'mending' | 'practice';
+
+/** How a key reached the card. */
+export type Via = 'touch' | 'keys';
+
+/** A digit, or what the other keys mean. */
+export type Key = '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9' | 'back' | 'done' | 'skip';
+
+/** One key: which, when it fell (ms since the sitting began; `null` when times are not kept), and how. */
+export type KeyPress = readonly [key: Key, atMs: number | null, via: Via];
+
+/**
+ * Where a card's onset was taken from: Element Timing in a cross-origin isolated page, the same in steps of
+ * 4 ms less half a step, or the clock read in the frame callback after the commit. Never mixed in one trend.
+ */
+export type OnsetSource = 'element' | 'elementCoarse' | 'frame';
+
+/** Why a card left the screen. `back`: the card before was opened again; `left`: interrupted, the visit is void. */
+export type VisitEnd = 'taken' | 'skipped' | 'back' | 'left';
+
+/** One showing of one card. Times in ms since the sitting began, `null` when times are not kept. */
+export interface Visit {
+  /** Index into the sitting's prompts. */
+  readonly place: number;
+  readonly onsetMs: number | null;
+  readonly onsetBy: OnsetSource;
+  /** Digits standing on the card when it was opened again; absent on a fresh card. */
+  readonly from?: string;
+  /** The card also showed the whole fact. */
+  readonly shown?: true;
+  /** In the order they fell, with those that fell within 250 ms of the next card behind `end`. */
+  readonly keys: readonly KeyPress[];
+  /** Late keys: how many of `keys`, from the end, fell after this card had gone and were entered nowhere. */
+  readonly late?: number;
+  readonly end: VisitEnd;
+  readonly endMs: number | null;
+  /** The digits given; `null` unless `end` is `taken`. */
+  readonly given: string | null;
+  /** Whether the answer was taken by its digits or by the done key. */
+  readonly took: 'itself' | 'done' | null;
+  /** Taken after the bell: kept, not counted. */
+  readonly afterBell?: true;
+}
+
+/** Why a sitting was interrupted. `clocks`: the monotonic and the wall clock disagreed by over a second. */
+export type AwayReason = 'hidden' | 'asleep' | 'stopped' | 'torn' | 'clocks';
+
+/** A span away from the sitting, ms since it began. */
+export interface Away {
+  readonly why: AwayReason;
+  readonly fromMs: number | null;
+  readonly toMs: number | null;
+  /** How many visits stood before it. */
+  readonly afterVisits: number;
+}
+
+/** The allowance and the sight of the clock; an untimed sitting has none. */
+export interface Clock {
+  readonly allowanceMs: number;
+  readonly sight: Sight;
+}
+
+/** Everything fixed before the first card. */
+export interface SittingPlan {
+  readonly child: Id;
+  readonly purpose: Purpose;
+  /** The sheet a row or a mending belongs to. */
+  readonly of: Id | null;
+  /** The set the sheet was made from. */
+  readonly set: Id | null;
+  readonly seed: number;
+  readonly prompts: readonly PromptId[];
+  readonly clock: Clock | null;
+  /** Whether an answer is taken once it has as many digits as the true one. */
+  readonly takesItself: boolean;
+  /** After a wrong answer: go on, or show the whole fact and ask again until it is right. */
+  readonly onWrong: 'goOn' | 'showAgain';
+  readonly keepTimes: boolean;
+  /** A second sheet on a day: kept, labelled, without a band. */
+  readonly second?: true;
+}
+
+/** When and on what a sitting began. `day` never changes, wherever the device travels. */
+export interface SittingStart {
+  readonly day: Day;
+  readonly offsetMin: number;
+  readonly zone: string;
+  /** Wall clock, ms since 1970; the start of the day when times are not kept. */
+  readonly startedAt: number;
+  /** The monotonic clock's step, ms, and whether the page was cross-origin isolated. */
+  readonly clockStepMs: number;
+  readonly isolated: boolean;
+}
+
+/** How a sitting ended: every card done, the bell, stopped by a grown-up, or broken off and closed later. */
+export type SittingEnd = 'finished' | 'bell' | 'stopped' | 'torn';
+
+/** One child's pass at one list of prompts. Replaying the visits gives the sitting to the millisecond. */
+export type Sat = Stamp &
+  SittingPlan &
+  SittingStart & {
+    readonly kind: 'sat';
+    readonly visits: readonly Visit[];
+    readonly away: readonly Away[];
+    readonly ended: SittingEnd;
+    readonly endedMs: number | null;
+  };

@@ -1,0 +1,55 @@
+import type { Band } from '../marking/band';
+
+/** Where the allowed time shows: a thread in the hem, or nowhere until the bell. */
+export type Sight = 'thread' | 'hidden';
+
+/** One child's settings. Times in seconds, lengths in facts, `keptShare` 0 to 1. */
+export interface ChildSettings {
+  readonly length: number;
+  readonly timed: boolean;
+  readonly allowanceS: number;
+  readonly sight: Sight;
+  /** A timed sheet takes an answer by itself once it has as many digits as the fact's answer. */
+  readonly takesItself: boolean;
+  /** Lowest count right by the bell, of 25, for each band above the lowest. */
+  readonly limits: { readonly firm: number; readonly even: number; readonly loose: number };
+  readonly rows: Readonly<Record<Band, number>>;
+  readonly rowsSent: 'itself' | 'parent';
+  /** Share of a sheet that comes from kept sets. */
+  readonly keptShare: number;
+  readonly layout: 'across' | 'stacked';
+  readonly keepTimes: boolean;
+  readonly keypad: 'phone' | 'calculator';
+  readonly hand: 'right' | 'left';
+}
+
+/** What holds for the whole household. */
+export interface HouseholdSettings {
+  readonly bandNames: Readonly<Record<Band, string>>;
+  readonly sounds: boolean;
+  readonly keySound: boolean;
+}
+
+/** The trade's defaults (common practice, no source), every one editable per child. */
+export const defaultChildSettings: ChildSettings = {
+  length: 25,
+  timed: false,
+  allowanceS: 45,
+  sight: 'thread',
+  takesItself: true,
+  limits: { firm: 20, even: 15, loose: 10 },
+  rows: { firm: 0, even: 0, loose: 1, thin: 2 },
+  rowsSent: 'itself',
+  keptShare: 0.2,
+  layout: 'across',
+  keepTimes: true,
+  keypad: 'phone',
+  hand: 'right',
+};
+
+/** Band names are a weave's firmness; a parent can rename them. */
+export const defaultHouseholdSettings: HouseholdSettings = {
+  bandNames: { firm: 'Firm', even: 'Even', loose: 'Loose', thin: 'Thin' },
+  sounds: true,
+  keySound: false,
+};
