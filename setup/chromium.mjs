@@ -16,12 +16,11 @@ export const CHROMIUM_FLAGS = [
 
 /** The path of a Chromium: `CHROMIUM` if that is set, else the first one found on the PATH. */
 export function findChromium() {
-  if (process.env.CHROMIUM) return process.env.CHROMIUM;
-  for (const folder of (process.env.PATH ?? '').split(delimiter)) {
-    for (const name of NAMES) {
-      const path = join(folder, name);
-      if (isExecutable(path)) return path;
-    }
+  const { CHROMIUM } = process.env;
+  if (CHROMIUM) return CHROMIUM;
+  for (const name of NAMES) {
+    const path = findOnPath(name);
+    if (path) return path;
   }
   return undefined;
 }
@@ -31,7 +30,7 @@ export function ensureChromium() {
   const found = findChromium();
   if (found) return found;
   const isRoot = process.getuid?.() === 0;
-  if (!isRoot || !hasCommand('apt-get')) {
+  if (!isRoot || !findOnPath('apt-get')) {
     throw new Error(
       'No Chromium was found, and it can only be installed here as root on Debian or a system like it.\n' +
         'Install Chromium by hand, or set CHROMIUM to the path of one, and run npm test again.',
@@ -50,10 +49,15 @@ export function ensureChromium() {
   return installed;
 }
 
-function hasCommand(name) {
-  return (process.env.PATH ?? '').split(delimiter).some((folder) => isExecutable(join(folder, name)));
+/** @param {string} name */
+function findOnPath(name) {
+  const { PATH = '' } = process.env;
+  return PATH.split(delimiter)
+    .map((folder) => join(folder, name))
+    .find(isExecutable);
 }
 
+/** @param {string} path */
 function isExecutable(path) {
   try {
     accessSync(path, constants.X_OK);

@@ -1,0 +1,20 @@
+import { readFileSync } from 'node:fs';
+
+// The page itself names all it loads at first: its script, that script's own imports (as preloads) and its styles.
+const page = readFileSync(new URL('dist/index.html', import.meta.url), 'utf8');
+const linked = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.(?:js|css))"/g)].map(([, file]) => file);
+
+export default [
+  {
+    name: 'first load: page, style and script',
+    path: ['dist/index.html', ...linked.map((file) => `dist/${file}`)],
+    limit: '25 kB',
+    gzip: true,
+  },
+  {
+    name: 'everything that is kept for offline use',
+    path: 'dist/**/*',
+    limit: '900 kB',
+    gzip: true,
+  },
+];
