@@ -1,0 +1,34 @@
+/** Which parts of `src` each part may import from, besides itself. */
+export const arrows: Readonly<Record<string, readonly string[]>> = {
+  main: ['child', 'parent', 'paper', 'demo', 'state', 'log', 'core', 'ui', 'sound', 'worker'],
+  child: ['state', 'core', 'ui'],
+  parent: ['state', 'readings', 'core', 'ui', 'paper'],
+  paper: ['state', 'readings', 'core', 'ui'],
+  demo: ['log', 'core'],
+  state: ['log', 'readings', 'core', 'sound', 'worker'],
+  log: ['core'],
+  readings: ['core'],
+  core: [],
+  ui: ['core'],
+  sound: [],
+  worker: [],
+};
+
+/** Which packages each part may use. What is named for one part only is wrapped there and nowhere else. */
+export const packages: Readonly<Record<string, readonly string[]>> = {
+  main: ['preact', '@preact/signals'],
+  child: ['preact', '@preact/signals'],
+  parent: ['preact', '@preact/signals', 'date-fns'],
+  paper: ['preact', '@preact/signals', 'date-fns'],
+  demo: ['date-fns', 'pure-rand', 'simple-statistics'],
+  state: ['@preact/signals', 'date-fns'],
+  log: ['idb-keyval', 'valibot'],
+  readings: ['date-fns', 'simple-statistics'],
+  core: ['date-fns', 'pure-rand', 'simple-statistics', 'valibot'],
+  ui: ['preact', '@preact/signals'],
+  sound: ['howler'],
+  worker: [],
+};
+
+/** Parts that no first load may bring along: each is fetched when it is asked for, or while idle. */
+export const lazy: readonly string[] = ['parent', 'paper', 'demo', 'sound'];
