@@ -1,0 +1,89 @@
+import type { FactId } from '../fact/fact';
+import type { HouseholdRecord } from '../record/household-record';
+import { type ChildSettings, defaultChildSettings } from '../record/settings';
+import type { Id } from '../record/stamp';
+import type { Child } from './household';
+
+interface Draft {
+  id: Id;
+  added: boolean;
+  name: string;
+  edge: number;
+  archived: boolean;
+  currentSet: Id | null;
+  keptSets: Set<Id>;
+  ticked: Set<FactId>;
+  settings: ChildSettings;
+}
+
+/** Folds the records in force, in the log's order, into the children that were added; `gone` are removed sets. */
+export function foldChildren(records: readonly HouseholdRecord[], gone: ReadonlySet<Id>): readonly Child[] {
+  const drafts = new Map<Id, Draft>();
+  const order: Id[] = [];
+  for (const record of records) {
+    if (!('child' in record)) continue;
+    const draft = drafts.get(record.child) ?? emptyDraft(record.child);
+    drafts.set(record.child, draft);
+    if (record.kind === 'childAdded' && !draft.added) order.push(record.child);
+    change(draft, record);
+  }
+  return order.flatMap((id) => finish(drafts.get(id), gone));
+}
+
+function emptyDraft(id: Id): Draft {
+  return {
+    id,
+    added: false,
+    name: '',
+    edge: 0,
+    archived: false,
+    currentSet: null,
+    keptSets: new Set(),
+    ticked: new Set(),
+    settings: defaultChildSettings,
+  };
+}
+
+function change(draft: Draft, record: HouseholdRecord): void {
+  switch (record.kind) {
+    case 'childAdded':
+      draft.added = true;
+      draft.name = record.name;
+      draft.edge = record.edge;
+      return;
+    case 'childChanged':
+      draft.name = record.name ?? draft.name;
+      draft.edge = record.edge ?? draft.edge;
+      draft.archived = record.archived ?? draft.archived;
+      return;
+    case 'setStarted':
+      draft.currentSet = record.set;
+      return;
+    case 'setKept':
+      draft.keptSets.delete(record.set);
+      if (record.kept) draft.keptSets.add(record.set);
+      return;
+    case 'factsTicked':
+      for (const fact of record.facts) record.known ? draft.ticked.add(fact) : draft.ticked.delete(fact);
+      return;
+    case 'childSettingsChanged':
+      draft.settings = { ...draft.settings, ...record.changes };
+      return;
+    case 'childDeleted':
+    case 'setMade':
+    case 'householdSettingsChanged':
+    case 'ruled':
+    case 'undone':
+      return;
+    default:
+      record satisfies never;
+  }
+}
+
+function finish(draft: Draft | undefined, gone: ReadonlySet<Id>): Child[] {
+  if (!draft?.added) return [];
+  const { added: _, ...child } = draft;
+  const currentSet = child.currentSet !== null && gone.has(child.currentSet) ? null : child.currentSet;
+  const keptSets = [...child.keptSets].filter((set) => set !== currentSet && !gone.has(set));
+  return [{ ...child, currentSet, keptSets }];
+}
