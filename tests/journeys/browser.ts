@@ -11,6 +11,9 @@ export type { Browser, BrowserContext, CDPSession, Page } from 'playwright';
 
 const root = join(import.meta.dirname, '../..');
 
+/** The folder of built files that the journeys run on: `BUILT`, or `dist`. */
+export const builtFolder = process.env['BUILT'] ?? join(root, 'dist');
+
 export interface Served {
   /** With its closing slash. */
   readonly url: string;
@@ -22,13 +25,14 @@ export interface Served {
 export async function serveBuilt(
   options: { readonly port?: number; readonly folder?: string } = {},
 ): Promise<Served> {
-  const outDir = options.folder ?? process.env['BUILT'] ?? join(root, 'dist');
+  const outDir = options.folder ?? builtFolder;
   if (!existsSync(join(outDir, 'index.html')))
     throw new Error(`Nothing is built in ${outDir}: npm run build.`);
   const server = await preview({
     configFile: join(root, 'vite.config.ts'),
     build: { outDir },
-    preview: { port: options.port ?? 0, strictPort: true },
+    // Any name may be used for this machine, so that a journey can come from an insecure one.
+    preview: { port: options.port ?? 0, strictPort: true, allowedHosts: true },
     logLevel: 'error',
   });
   const address = server.httpServer.address();

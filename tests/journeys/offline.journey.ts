@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
-import { collectForeignRequests, launch, makeProfile, serveBuilt } from './browser';
+import { builtFolder, collectForeignRequests, launch, makeProfile, serveBuilt } from './browser';
 
 const cleanups: (() => unknown)[] = [];
 afterEach(async () => {
@@ -34,6 +34,10 @@ test('after one visit a new browser opens the app with the server gone, isolated
   const failed: string[] = [];
   page.on('requestfailed', (request) => failed.push(request.url()));
   page.on('pageerror', (error) => failed.push(String(error)));
+  // What the content security policy refuses is said here and nowhere else.
+  page.on('console', (message) => {
+    if (message.type() === 'error') failed.push(message.text());
+  });
   await page.goto(served.url);
   await expect.poll(() => page.locator('#app > *').count()).toBeGreaterThan(0);
   expect(await page.evaluate(() => crossOriginIsolated)).toBe(true);
@@ -60,9 +64,8 @@ test('every file that was built can be had offline', async () => {
 });
 
 function builtFiles(): readonly string[] {
-  const folder = process.env['BUILT'] ?? join(import.meta.dirname, '../../dist');
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
+  return readdirSync(builtFolder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => relative(folder, join(entry.parentPath, entry.name)))
+    .map((entry) => relative(builtFolder, join(entry.parentPath, entry.name)))
     .sort();
 }
