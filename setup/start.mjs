@@ -4,6 +4,10 @@ import { ensureInstalled, root } from './install.mjs';
 const { PORT = '4173' } = process.env;
 const wanted = Number(PORT);
 
+// npm ends the shell between itself and this process, not this process: gone with it, the port is free again.
+const { ppid: parent } = process;
+setInterval(() => process.ppid !== parent && process.exit(), 500).unref();
+
 try {
   console.log('Sumstitch: installing what is missing, then building.');
   ensureInstalled();
