@@ -1,0 +1,78 @@
+import type { FactId } from '../fact/fact';
+import type { DayChange } from '../record/household-record';
+import type { SittingPlan } from '../record/sat';
+import type { ChildSettings } from '../record/settings';
+import type { Day, Id } from '../record/stamp';
+import { buildSheet } from '../sheet/build-sheet';
+import type { Summary } from '../summary/summary';
+import { seedFor } from './seed';
+
+/** What a sheet is made from. `nth` counts the child's sheets of the day from 0; a second one has no band. */
+export interface SheetSource {
+  readonly child: Id;
+  readonly day: Day;
+  readonly nth: number;
+  readonly set: { readonly id: Id; readonly facts: readonly FactId[] };
+  /** Facts already moved on from, or known at set-up. */
+  readonly kept: readonly FactId[];
+  readonly settings: ChildSettings;
+  readonly change: DayChange;
+  readonly summary: Summary;
+}
+
+/** Today's sheet: the same for the same source. */
+export function planSheet(source: SheetSource): SittingPlan {
+  const { child, day, nth, set, settings, change, summary } = source;
+  const seed = seedFor(child, day, 'sheet', nth);
+  const own = new Set(set.facts);
+  const kept = source.kept.filter((fact) => !own.has(fact));
+  const { facts } = buildSheet({
+    set: set.facts,
+    kept: kept.map((fact) => ({ fact, ...fading(summary, fact) })),
+    length: change.length ?? settings.length,
+    keptShare: settings.keptShare,
+    seed,
+  });
+  const timed = change.timed ?? settings.timed;
+  return {
+    child,
+    purpose: 'sheet',
+    of: null,
+    set: set.id,
+    seed,
+    prompts: facts,
+    clock: timed ? { allowanceMs: settings.allowanceS * 1000, sight: settings.sight } : null,
+    takesItself: timed && settings.takesItself,
+    onWrong: 'goOn',
+    keepTimes: settings.keepTimes,
+    ...(nth > 0 ? { second: true as const } : {}),
+  };
+}
+
+/** An untimed list after a sheet: rows pass over a wrong answer, mending shows the fact and asks again. */
+export function planAfterSheet(
+  sheet: SittingPlan & { readonly id: Id },
+  purpose: 'row' | 'mending',
+  facts: readonly FactId[],
+  keepTimes: boolean,
+): SittingPlan {
+  return {
+    child: sheet.child,
+    purpose,
+    of: sheet.id,
+    set: sheet.set,
+    seed: sheet.seed,
+    prompts: facts,
+    clock: null,
+    takesItself: false,
+    onWrong: purpose === 'mending' ? 'showAgain' : 'goOn',
+    keepTimes,
+  };
+}
+
+function fading(summary: Summary, fact: FactId): { readonly lastSeen: Day | null; readonly weakness: number } {
+  const seen = summary.facts.get(fact);
+  if (!seen) return { lastSeen: null, weakness: 0.5 };
+  const wrong = [...seen.recent].filter((mark) => mark === '0').length;
+  return { lastSeen: seen.lastSeen, weakness: (wrong + 0.5) / (seen.recent.length + 1) };
+}
