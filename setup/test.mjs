@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { ensureChromium } from './chromium.mjs';
 import { ensureInstalled, root, run } from './install.mjs';
@@ -58,6 +58,8 @@ function runTests(project) {
 
 /** @param {string} file */
 function count(file) {
+  // Not there if vitest itself came to grief; what it said is in the error that is on its way.
+  if (!existsSync(file)) return;
   const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(file, 'utf8'));
   counts.passed += numPassedTests;
   counts.failed += numFailedTests;
