@@ -1,0 +1,60 @@
+import { type Interval, usualLevel } from './interval';
+import { twoSidedZ } from './normal-quantile';
+import { median } from './robust-spread';
+
+/** One point of a line to be drawn: x in any unit, y in any unit. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A line through the middle. `slope` is in y's unit for one of x's; the interval is the slope's. */
+export interface Line {
+  readonly slope: number;
+  readonly intercept: number;
+  readonly interval: Interval | null;
+}
+
+/**
+ * The median of the slopes between all pairs of points, and the interval of Sen 1968 (his normal curve, with
+ * his correction for x that are alike). At 95 % it takes six points. `null` without two different x.
+ */
+export function theilSen(points: readonly Point[], level = usualLevel): Line | null {
+  const slopes = pairSlopes(points);
+  const slope = median(slopes);
+  const intercept = slope === null ? null : median(points.map(({ x, y }) => y - slope * x));
+  if (slope === null || intercept === null) return null;
+  const cut = slopesCutOff(points, slopes.length, level);
+  const low = slopes[cut - 1];
+  const high = slopes[slopes.length - cut];
+  const interval = cut === 0 || low === undefined || high === undefined ? null : { low, high };
+  return { slope, intercept, interval };
+}
+
+function pairSlopes(points: readonly Point[]): readonly number[] {
+  const slopes: number[] = [];
+  points.forEach((point, index) => {
+    for (const other of points.slice(index + 1)) {
+      if (other.x !== point.x) slopes.push((other.y - point.y) / (other.x - point.x));
+    }
+  });
+  return slopes.sort((a, b) => a - b);
+}
+
+/** How far from each end the interval's own end stands, counted from 1, rounded to the safe side. */
+function slopesCutOff(points: readonly Point[], slopes: number, level: number): number {
+  const ties = sizesOfTies(points);
+  const variance = ties.reduce((sum, size) => sum - signVariance(size), signVariance(points.length));
+  return Math.max(0, Math.floor((slopes - twoSidedZ(level) * Math.sqrt(variance)) / 2));
+}
+
+/** The variance of Kendall's sum of signs over `count` values. */
+function signVariance(count: number): number {
+  return (count * (count - 1) * (2 * count + 5)) / 18;
+}
+
+function sizesOfTies(points: readonly Point[]): readonly number[] {
+  const sizes = new Map<number, number>();
+  for (const { x } of points) sizes.set(x, (sizes.get(x) ?? 0) + 1);
+  return [...sizes.values()];
+}
