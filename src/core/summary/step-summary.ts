@@ -1,0 +1,63 @@
+import { parseFact } from '../fact/fact';
+import type { PromptId } from '../fact/prompt';
+import type { RuledSat } from '../household/history';
+import type { Outcome } from '../marking/marked';
+import type { Day } from '../record/stamp';
+import type { FactSummary, Summary, UntimedAnswer } from './summary';
+
+/** One place of a sitting as marked. */
+export interface MarkedAnswer {
+  readonly prompt: PromptId;
+  readonly outcome: Outcome;
+}
+
+// Wide enough for the last 50 answers of a set when four places in five are of other sets.
+const untimedKept = 250;
+const recentKept = 8;
+const rightDaysKept = 3;
+
+/** The summary with one more sitting, the next in order of day and stamp, and its places as marked. */
+export function stepSummary(
+  summary: Summary,
+  { sat, rulings }: RuledSat,
+  places: readonly MarkedAnswer[],
+): Summary {
+  if (rulings.voided) return summary;
+  if (sat.purpose === 'practice') return sat.ended === 'finished' ? { ...summary, practised: true } : summary;
+  if (sat.purpose === 'mending') return summary;
+  const counted = sat.purpose === 'sheet' ? withSheet(summary, sat.day, isFinished(sat.ended)) : summary;
+  return rulings.notOwnWork ? counted : withAnswers(counted, sat.day, sat.clock === null, places);
+}
+
+function isFinished(ended: RuledSat['sat']['ended']): boolean {
+  return ended === 'finished' || ended === 'bell';
+}
+
+function withSheet(summary: Summary, day: Day, finished: boolean): Summary {
+  if (!finished || summary.lastFinished === day) return { ...summary, lastSheet: day };
+  return { ...summary, lastSheet: day, lastFinished: day, finished: summary.finished + 1 };
+}
+
+function withAnswers(summary: Summary, day: Day, untimed: boolean, places: readonly MarkedAnswer[]): Summary {
+  const facts = new Map(summary.facts);
+  const answers: UntimedAnswer[] = [];
+  for (const { prompt, outcome } of places) {
+    const fact = parseFact(prompt)?.id;
+    if (!fact || outcome === 'notReached' || outcome === 'unfinished') continue;
+    const right = outcome === 'right';
+    facts.set(fact, withAnswer(facts.get(fact), day, right));
+    if (untimed) answers.push([fact, right]);
+  }
+  return { ...summary, facts, untimed: [...summary.untimed, ...answers].slice(-untimedKept) };
+}
+
+function withAnswer(before: FactSummary | undefined, day: Day, right: boolean): FactSummary {
+  const rightDays = before?.rightDays ?? 0;
+  const isFirstTry = before?.lastSeen !== day;
+  return {
+    rightDays: isFirstTry && right ? Math.min(rightDays + 1, rightDaysKept) : rightDays,
+    seen: (before?.seen ?? 0) + 1,
+    lastSeen: day,
+    recent: ((before?.recent ?? '') + (right ? '1' : '0')).slice(-recentKept),
+  };
+}

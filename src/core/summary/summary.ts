@@ -1,0 +1,42 @@
+import type { FactId } from '../fact/fact';
+import type { Day } from '../record/stamp';
+
+/** What counts reach back for one fact. */
+export interface FactSummary {
+  /** Days on which the day's first answer was right; counted up to 3. */
+  readonly rightDays: number;
+  /** Answers and skips on sheets and rows. */
+  readonly seen: number;
+  readonly lastSeen: Day;
+  /** The newest answers, oldest first, `1` right and `0` wrong or skipped; at most 8. */
+  readonly recent: string;
+}
+
+/** One answer given without the clock. */
+export type UntimedAnswer = readonly [fact: FactId, right: boolean];
+
+/** What the plan needs of a child's whole history; derived, disposable, and what a checkpoint holds. */
+export interface Summary {
+  /** Sheets finished in any way of sitting: not voided, no more than one a day. */
+  readonly finished: number;
+  readonly lastFinished: Day | null;
+  /** The last day with a sheet, finished or not; voided ones apart. */
+  readonly lastSheet: Day | null;
+  readonly practised: boolean;
+  readonly facts: ReadonlyMap<FactId, FactSummary>;
+  /** The newest answers without the clock, oldest first; at most 250. */
+  readonly untimed: readonly UntimedAnswer[];
+}
+
+/** Changes whenever the meaning of a summary does, so that no checkpoint outlives its rules. */
+export const summaryVersion = 1;
+
+/** A child who has not sat anything. */
+export const emptySummary: Summary = {
+  finished: 0,
+  lastFinished: null,
+  lastSheet: null,
+  practised: false,
+  facts: new Map(),
+  untimed: [],
+};
