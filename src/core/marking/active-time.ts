@@ -1,0 +1,18 @@
+import type { Sat } from '../record/sat';
+
+/**
+ * For each visit, ms of the sitting up to its end, from the first onset on; void visits and the time up to the next
+ * onset are left out. `null` where times were not kept.
+ */
+export function activeTimes({ visits, away }: Pick<Sat, 'visits' | 'away'>): readonly (number | null)[] {
+  const breaks = new Set(away.map((span) => span.afterVisits));
+  let total: number | null = 0;
+  let sinceMs: number | null = null;
+  return visits.map(({ onsetMs, end, endMs }, index) => {
+    const fromMs: number | null = breaks.has(index) || sinceMs === null ? onsetMs : sinceMs;
+    sinceMs = end === 'left' ? null : endMs;
+    if (end === 'left') return total;
+    total = total === null || fromMs === null || endMs === null ? null : total + endMs - fromMs;
+    return total;
+  });
+}

@@ -1,0 +1,51 @@
+import type { Sat, Visit } from '../record/sat';
+import { answerOf, isRight } from '../sitting/answer';
+import { isDeciding } from '../sitting/turn';
+import type { MarkedPlace, Outcome } from './marked';
+import type { SatRulings } from './sat-rulings';
+
+/** Marks every place of a sitting; `active` are the visits' ends in active time. */
+export function markPlaces(
+  sat: Sat,
+  { accepted, slips }: SatRulings,
+  active: readonly (number | null)[],
+): readonly MarkedPlace[] {
+  const seen = new Set(sat.visits.map(({ place }) => place));
+  const deciding = new Map(
+    sat.visits.flatMap((visit, index) => (isDeciding(visit) ? [[visit.place, index] as const] : [])),
+  );
+  return sat.prompts.map((prompt, place) => {
+    const index = deciding.get(place) ?? -1;
+    const visit = sat.visits[index];
+    const outcome = outcomeOf(sat, place, visit, seen);
+    const isAccepted = outcome === 'wrong' && accepted.has(place);
+    const isTaken = visit?.end === 'taken';
+    return {
+      place,
+      prompt,
+      answer: answerOf(prompt),
+      given: visit?.given ?? null,
+      outcome: isAccepted ? 'right' : outcome,
+      byBell: sat.clock !== null && isTaken && !visit.afterBell,
+      firstKeyMs: firstKeyMs(visit),
+      tookMs: isTaken && visit.onsetMs !== null && visit.endMs !== null ? visit.endMs - visit.onsetMs : null,
+      atMs: isTaken ? (active[index] ?? null) : null,
+      shown: visit?.shown ?? false,
+      accepted: isAccepted,
+      slip: slips.get(place) ?? null,
+    };
+  });
+}
+
+function outcomeOf(sat: Sat, place: number, visit: Visit | undefined, seen: ReadonlySet<number>): Outcome {
+  if (!visit) return seen.has(place) ? 'unfinished' : 'notReached';
+  if (visit.end === 'skipped') return 'skipped';
+  return isRight(sat.prompts[place], visit.given) ? 'right' : 'wrong';
+}
+
+/** A card opened again is known already: the time to its first key is no thinking time. */
+function firstKeyMs(visit: Visit | undefined): number | null {
+  if (visit?.end !== 'taken' || visit.onsetMs === null || visit.from !== undefined) return null;
+  const first = visit.keys.find(([key]) => key >= '0' && key <= '9')?.[1] ?? null;
+  return first === null ? null : first - visit.onsetMs;
+}
