@@ -39,10 +39,10 @@ export function ensureChromium() {
   // Another apt may be at work on a fresh machine: wait for its lock rather than fail on it.
   const apt = ['-o', 'DPkg::Lock::Timeout=600', '-y', '-q'];
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  execFileSync('apt-get', [...apt, 'update'], { env, stdio: ['ignore', 'ignore', 'inherit'] });
+  execFileSync('apt-get', [...apt, 'update'], { env, stdio: ['ignore', 'ignore', 'pipe'] });
   execFileSync('apt-get', [...apt, 'install', '--no-install-recommends', 'chromium'], {
     env,
-    stdio: ['ignore', 'ignore', 'inherit'],
+    stdio: ['ignore', 'ignore', 'pipe'],
   });
   const installed = findChromium();
   if (!installed) throw new Error('Chromium was installed but is not on the PATH; set CHROMIUM to its path.');
