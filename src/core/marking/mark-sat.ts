@@ -1,4 +1,3 @@
-import { median } from 'simple-statistics';
 import type { Sat } from '../record/sat';
 import type { ChildSettings } from '../record/settings';
 import { activeTimes } from './active-time';
@@ -7,6 +6,7 @@ import { countDigits } from './count-digits';
 import { flagsOf } from './flags';
 import { markPlaces } from './mark-place';
 import type { Marked, MarkedPlace, NoBand, Outcome } from './marked';
+import { median } from './median';
 import { perMinute } from './rate';
 import type { SatRulings } from './sat-rulings';
 
@@ -77,5 +77,5 @@ function medianOf(places: readonly MarkedPlace[]): number | null {
   const times = places.flatMap(({ tookMs, firstKeyMs }) =>
     tookMs === null || firstKeyMs === null ? [] : [tookMs],
   );
-  return times.length === 0 ? null : median(times);
+  return median(times);
 }
