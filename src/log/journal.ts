@@ -22,11 +22,9 @@ type Entry =
   | { readonly what: 'visit'; readonly id: Id; readonly index: number; readonly visit: Visit }
   | { readonly what: 'away'; readonly id: Id; readonly index: number; readonly away: Away };
 
-/** Opens the journal of a new sitting and gives the sitting's id. */
-export async function openJournal(log: Log, plan: SittingPlan, start: SittingStart): Promise<Id> {
-  const id = log.ports.randomId();
-  await putEntry(log, { what: 'head', id, plan, start });
-  return id;
+/** Opens the journal of a new sitting; its id is given, so that a child never waits for the disk to begin. */
+export function openJournal(log: Log, id: Id, plan: SittingPlan, start: SittingStart): Promise<void> {
+  return putEntry(log, { what: 'head', id, plan, start });
 }
 
 /** Keeps one visit; the same index again amends it. */

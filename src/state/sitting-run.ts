@@ -1,9 +1,11 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
-import { type Prompt, parsePrompt } from '../core/fact/prompt';
+import type { PromptId } from '../core/fact/prompt';
 import type { Away, AwayReason, Key, OnsetSource, SittingPlan, Via, Visit } from '../core/record/sat';
 import {
   beginSitting,
   type Happening,
+  keptAway,
+  keptVisit,
   resumeSitting,
   type SittingEvent,
   type SittingState,
@@ -15,10 +17,11 @@ import { startClock } from './sitting-clock';
 /** The card on the screen; a new `showing` is a new card, even of the same fact. */
 export interface CardView {
   readonly showing: number;
-  readonly prompt: Prompt;
+  readonly prompt: PromptId;
   /** The whole fact is shown, answer and all. */
-  readonly shown: boolean;
-  readonly place: number;
+  readonly whole: boolean;
+  /** What was answered on the sheet, while it is being mended. */
+  readonly wrote: string | null;
 }
 
 /** The allowed time on the screen; `null` where there is no clock to see. */
@@ -43,10 +46,11 @@ export interface SittingRun {
   readonly card: ReadonlySignal<CardView>;
   readonly entry: ReadonlySignal<string>;
   readonly thread: ReadonlySignal<ThreadView | null>;
+  /** Interrupted: the card waits to be taken up again. */
   readonly isAway: ReadonlySignal<boolean>;
   /** `timeStamp` is the event's own: when the key fell. */
   press(key: Key, timeStamp: number, via: Via): void;
-  shown(timeStamp: number, by: OnsetSource): void;
+  shown(showing: number, timeStamp: number, by: OnsetSource): void;
   leave(why: AwayReason): void;
   comeBack(): void;
   stop(): void;
@@ -61,8 +65,14 @@ export interface Resumed {
   readonly elapsedMs: number;
 }
 
+/** What is sat; `gave` is what was answered before to each prompt, where the sitting mends. */
+export interface RunSource {
+  readonly plan: SittingPlan;
+  readonly gave?: readonly (string | null)[];
+}
+
 export function startRun(
-  plan: SittingPlan,
+  { plan, gave = [] }: RunSource,
   ports: Ports,
   listener: RunListener,
   resumed: Resumed | null = null,
@@ -71,7 +81,7 @@ export function startRun(
   let state = resumed ? resumeSitting(plan, resumed.visits, resumed.away) : beginSitting(plan);
   let cancelBell: (() => void) | null = null;
 
-  const card = signal(viewCard(state));
+  const card = signal(viewCard(state, gave));
   const entry = signal(state.entry);
   const thread = signal(viewThread(state, clock.now()));
   const isAway = signal(state.phase === 'away');
@@ -81,7 +91,8 @@ export function startRun(
     const result = stepSitting(state, event);
     state = result.state;
     batch(() => {
-      if (state.showing !== before.showing || state.shown !== before.shown) card.value = viewCard(state);
+      if (state.showing !== before.showing || state.shown !== before.shown)
+        card.value = viewCard(state, gave);
       entry.value = state.entry;
       isAway.value = state.phase === 'away';
       if (state.bellAtMs !== before.bellAtMs || state.clockGone !== before.clockGone) {
@@ -97,7 +108,7 @@ export function startRun(
       case 'visitClosed':
       case 'visitAmended': {
         const visit = state.visits[happening.index];
-        if (visit) listener.visitClosed(happening.index, visit);
+        if (visit) listener.visitClosed(happening.index, keptVisit(plan, visit));
         return;
       }
       case 'bell':
@@ -139,7 +150,7 @@ export function startRun(
   function noteAway(): void {
     const index = state.away.length - 1;
     const away = state.away[index];
-    if (away) listener.awayNoted(index, away);
+    if (away) listener.awayNoted(index, keptAway(plan, away));
   }
 
   return {
@@ -156,7 +167,7 @@ export function startRun(
       }
       send({ type: 'key', key, atMs: clock.at(timeStamp), via });
     },
-    shown: (timeStamp, by) => send({ type: 'shown', atMs: clock.at(timeStamp), by }),
+    shown: (showing, timeStamp, by) => send({ type: 'shown', atMs: clock.at(timeStamp), by, showing }),
     leave,
     comeBack,
     stop: () => send({ type: 'stopped', atMs: clock.now() }),
@@ -164,11 +175,11 @@ export function startRun(
   };
 }
 
-function viewCard(state: SittingState): CardView {
-  const id = state.plan.prompts[state.place];
-  const prompt = id === undefined ? null : parsePrompt(id);
-  if (!prompt) throw new RangeError(`A sitting asks for a card it does not have: place ${state.place}`);
-  return { showing: state.showing, prompt, shown: state.shown, place: state.place };
+function viewCard({ plan, place, showing, shown }: SittingState, gave: readonly (string | null)[]): CardView {
+  const prompt = plan.prompts[place];
+  if (prompt === undefined)
+    throw new RangeError(`A sitting asks for a card it does not have: place ${place}`);
+  return { showing, prompt, whole: shown, wrote: shown ? null : (gave[place] ?? null) };
 }
 
 function viewThread(state: SittingState, nowMs: number): ThreadView | null {

@@ -2,11 +2,11 @@ import { expect, test } from 'vitest';
 import { effectiveHistory } from '../../src/core/household/history';
 import { append } from '../../src/log/append';
 import { deleteChild } from '../../src/log/delete-child';
-import { noteVisit, openJournal, openJournals } from '../../src/log/journal';
+import { noteVisit, openJournals } from '../../src/log/journal';
 import { readActiveChild, writeActiveChild } from '../../src/log/kiosk';
 import { allRecords, readHistory } from '../../src/log/reads';
 import { visit } from '../core/household/made-records';
-import { ann, bo, dump, householdOf, openFresh, planOf, satDraft } from './open-a-log';
+import { ann, beginJournal, bo, dump, householdOf, openFresh, planOf, satDraft } from './open-a-log';
 
 const day = '2026-03-02';
 
@@ -24,8 +24,8 @@ test('nothing of a deleted child is left but a tombstone without a name', async 
     satDraft('bo', day),
   ]);
   const { plan, start } = planOf('ann', day);
-  await noteVisit(log, await openJournal(log, plan, start), 0, visit(0, '6'));
-  const others = await openJournal(log, { ...plan, child: 'bo' }, start);
+  await noteVisit(log, await beginJournal(log, plan, start), 0, visit(0, '6'));
+  const others = await beginJournal(log, { ...plan, child: 'bo' }, start);
   await writeActiveChild(log, 'ann');
 
   const tombstone = await deleteChild(log, 'ann');

@@ -1,17 +1,10 @@
 import { expect, test } from 'vitest';
 import { append } from '../../src/log/append';
 import { deleteChild } from '../../src/log/delete-child';
-import {
-  dropJournal,
-  noteAway,
-  noteVisit,
-  openJournal,
-  openJournals,
-  sealJournal,
-} from '../../src/log/journal';
+import { dropJournal, noteAway, noteVisit, openJournals, sealJournal } from '../../src/log/journal';
 import { readHistory } from '../../src/log/reads';
 import { visit } from '../core/household/made-records';
-import { ann, dump, freshName, openFresh, planOf, satDraft } from './open-a-log';
+import { ann, beginJournal, dump, freshName, openFresh, planOf, satDraft } from './open-a-log';
 
 const day = '2026-03-02';
 const { plan, start } = planOf('ann', day);
@@ -20,7 +13,7 @@ const away = { why: 'hidden', fromMs: 4000, toMs: null, afterVisits: 2 } as cons
 test('what was acknowledged is there when the page is opened again', async () => {
   const name = freshName();
   const log = await openFresh(name);
-  const id = await openJournal(log, plan, start);
+  const id = await beginJournal(log, plan, start);
   await noteVisit(log, id, 0, visit(0, '6'));
   await noteVisit(log, id, 1, visit(1, null));
   await noteAway(log, id, 0, away);
@@ -30,7 +23,7 @@ test('what was acknowledged is there when the page is opened again', async () =>
 
 test('the same index again amends the visit', async () => {
   const log = await openFresh();
-  const id = await openJournal(log, plan, start);
+  const id = await beginJournal(log, plan, start);
   await noteVisit(log, id, 0, visit(0, '6'));
   await noteVisit(log, id, 0, { ...visit(0, '6'), late: 1 });
   await noteAway(log, id, 0, away);
@@ -42,7 +35,7 @@ test('the same index again amends the visit', async () => {
 
 test('visits come back in their order past ten and a hundred', async () => {
   const log = await openFresh();
-  const id = await openJournal(log, plan, start);
+  const id = await beginJournal(log, plan, start);
   await Promise.all(Array.from({ length: 120 }, (_, place) => noteVisit(log, id, place, visit(place, '6'))));
   const [open] = await openJournals(log);
   expect(open?.visits.map(({ place }) => place)).toEqual(Array.from({ length: 120 }, (_, place) => place));
@@ -50,7 +43,7 @@ test('visits come back in their order past ten and a hundred', async () => {
 
 test('a visit after a hole was never acknowledged in order and is not taken', async () => {
   const log = await openFresh();
-  const id = await openJournal(log, plan, start);
+  const id = await beginJournal(log, plan, start);
   await noteVisit(log, id, 0, visit(0, '6'));
   await noteVisit(log, id, 2, visit(2, '6'));
   expect((await openJournals(log))[0]?.visits).toEqual([visit(0, '6')]);
@@ -58,8 +51,8 @@ test('a visit after a hole was never acknowledged in order and is not taken', as
 
 test('two sittings open at once keep apart', async () => {
   const log = await openFresh();
-  const first = await openJournal(log, plan, start);
-  const second = await openJournal(log, { ...plan, child: 'bo' }, start);
+  const first = await beginJournal(log, plan, start);
+  const second = await beginJournal(log, { ...plan, child: 'bo' }, start);
   await noteVisit(log, second, 0, visit(0, '9'));
   const open = await openJournals(log);
   expect(open.map(({ id, visits }) => [id, visits.length]).sort()).toEqual(
@@ -73,7 +66,7 @@ test('two sittings open at once keep apart', async () => {
 test('sealing turns the journal into the record with its id', async () => {
   const log = await openFresh();
   await append(log, [ann]);
-  const id = await openJournal(log, plan, start);
+  const id = await beginJournal(log, plan, start);
   await noteVisit(log, id, 0, visit(0, '6'));
   const record = await sealJournal(log, id, satDraft('ann', day));
   expect(record).toMatchObject({ id, seq: 2, kind: 'sat' });
@@ -85,7 +78,7 @@ test('sealing turns the journal into the record with its id', async () => {
 test('sealing twice gives the one record', async () => {
   const name = freshName();
   const log = await openFresh(name);
-  const id = await openJournal(log, plan, start);
+  const id = await beginJournal(log, plan, start);
   const [first, second] = await Promise.all([
     sealJournal(log, id, satDraft('ann', day)),
     sealJournal(await openFresh(name), id, satDraft('ann', day)),
@@ -102,8 +95,8 @@ test('a sitting whose journal could not be opened is kept all the same', async (
 
 test('dropping a journal leaves the others and no record', async () => {
   const log = await openFresh();
-  const kept = await openJournal(log, plan, start);
-  const dropped = await openJournal(log, plan, start);
+  const kept = await beginJournal(log, plan, start);
+  const dropped = await beginJournal(log, plan, start);
   await noteVisit(log, dropped, 0, visit(0, '6'));
   await dropJournal(log, dropped);
   expect((await openJournals(log)).map(({ id }) => id)).toEqual([kept]);
@@ -113,7 +106,7 @@ test('dropping a journal leaves the others and no record', async () => {
 test('a sitting sealed after its child was deleted stores nothing', async () => {
   const log = await openFresh();
   await append(log, [ann]);
-  const id = await openJournal(log, plan, start);
+  const id = await beginJournal(log, plan, start);
   await deleteChild(log, 'ann');
   await noteVisit(log, id, 0, visit(0, '6'));
   await sealJournal(log, id, satDraft('ann', day));

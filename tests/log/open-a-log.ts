@@ -2,7 +2,8 @@ import { foldHousehold } from '../../src/core/household/fold-household';
 import type { Household } from '../../src/core/household/household';
 import type { Draft } from '../../src/core/record/record';
 import type { Sat, SittingPlan, SittingStart } from '../../src/core/record/sat';
-import type { Stamp } from '../../src/core/record/stamp';
+import type { Id, Stamp } from '../../src/core/record/stamp';
+import { openJournal } from '../../src/log/journal';
 import { isLog, type Log, type LogPorts, openLog } from '../../src/log/log';
 import { readHousehold } from '../../src/log/reads';
 import { satOf } from '../core/household/made-records';
@@ -75,4 +76,11 @@ export function planOf(child: string, day: string): { plan: SittingPlan; start: 
   } = satDraft(child, day);
   const { day: _, offsetMin, zone, startedAt, clockStepMs, isolated, ...plan } = fixed;
   return { plan, start: { day, offsetMin, zone, startedAt, clockStepMs, isolated } };
+}
+
+/** Opens a journal under a fresh id and gives the id. */
+export async function beginJournal(log: Log, plan: SittingPlan, start: SittingStart): Promise<Id> {
+  const id = log.ports.randomId();
+  await openJournal(log, id, plan, start);
+  return id;
 }

@@ -1,11 +1,22 @@
 import type { UseStore } from 'idb-keyval';
 import { expect, test } from 'vitest';
 import { append } from '../../src/log/append';
-import { openJournal, openJournals, sealJournal } from '../../src/log/journal';
+import { openJournals, sealJournal } from '../../src/log/journal';
 import { isLog, type Log, openLog } from '../../src/log/log';
 import { readHousehold } from '../../src/log/reads';
 import { LogTroubleError, troubleOf } from '../../src/log/trouble';
-import { ann, bo, countingPorts, dump, freshName, openFresh, planOf, satDraft, wait } from './open-a-log';
+import {
+  ann,
+  beginJournal,
+  bo,
+  countingPorts,
+  dump,
+  freshName,
+  openFresh,
+  planOf,
+  satDraft,
+  wait,
+} from './open-a-log';
 
 const { plan, start } = planOf('ann', '2026-03-02');
 
@@ -50,7 +61,7 @@ test('a full disk is told as such, and of what was to be written nothing is', as
 
 test('a sealing that fails leaves the journal as it was', async () => {
   const log = await openFresh();
-  const id = await openJournal(log, plan, start);
+  const id = await beginJournal(log, plan, start);
   const before = await dump(log);
   for (const room of [0, 1]) {
     expect(await troubleIn(sealJournal(withFullDisk(log, room), id, satDraft('ann', '2026-03-02')))).toBe(

@@ -49,12 +49,16 @@ export function planDay(source: DaySource): ChildDay {
     steps,
     sheets: today,
     needs: needsOf(source, today),
-    isDone: today.length > 0 && steps.every(({ what }) => what === "piece"),
+    isDone: today.length > 0 && steps.every(({ what }) => what === 'piece'),
     isSkipped,
   };
 }
 
-function stepsOf(source: DaySource, sheets: readonly SheetDay[], today: readonly SheetDay[]): readonly Step[] {
+function stepsOf(
+  source: DaySource,
+  sheets: readonly SheetDay[],
+  today: readonly SheetDay[],
+): readonly Step[] {
   const steps: Step[] = [];
   if (isFirstTime(source)) steps.push({ what: 'told' });
   const before = sheets.filter(({ ruled }) => ruled.sat.day < source.today).at(-1);

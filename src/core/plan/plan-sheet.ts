@@ -3,7 +3,7 @@ import type { DayChange } from '../record/household-record';
 import type { SittingPlan } from '../record/sat';
 import type { ChildSettings } from '../record/settings';
 import type { Day, Id } from '../record/stamp';
-import { buildSheet } from '../sheet/build-sheet';
+import { buildSheet, type KeptFact } from '../sheet/build-sheet';
 import type { Summary } from '../summary/summary';
 import { seedFor } from './seed';
 
@@ -32,6 +32,7 @@ export function planSheet(source: SheetSource): SittingPlan {
     length: change.length ?? settings.length,
     keptShare: settings.keptShare,
     seed,
+    met: new Map([...summary.facts].map(([fact, { seen }]) => [fact, seen])),
   });
   const timed = change.timed ?? settings.timed;
   return {
@@ -70,9 +71,13 @@ export function planAfterSheet(
   };
 }
 
-function fading(summary: Summary, fact: FactId): { readonly lastSeen: Day | null; readonly weakness: number } {
+/** `lastSeen` is the day as a number that rises with time, 20261125. */
+function fading(summary: Summary, fact: FactId): Omit<KeptFact, 'fact'> {
   const seen = summary.facts.get(fact);
-  if (!seen) return { lastSeen: null, weakness: 0.5 };
+  if (!seen) return { lastSeen: Number.NEGATIVE_INFINITY, weakness: 0.5 };
   const wrong = [...seen.recent].filter((mark) => mark === '0').length;
-  return { lastSeen: seen.lastSeen, weakness: (wrong + 0.5) / (seen.recent.length + 1) };
+  return {
+    lastSeen: Number(seen.lastSeen.replaceAll('-', '')),
+    weakness: (wrong + 0.5) / (seen.recent.length + 1),
+  };
 }

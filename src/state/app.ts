@@ -1,0 +1,142 @@
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import type { GateStore } from '../core/gate/gate-data';
+import type { RuledSat } from '../core/household/history';
+import { effectiveHistory, noHistory } from '../core/household/history';
+import type { SittingPlan } from '../core/record/sat';
+import type { Id } from '../core/record/stamp';
+import { deleteChild } from '../log/delete-child';
+import { gateStore } from '../log/gate-store';
+import { isLog, type Log, openLog } from '../log/log';
+import { readHistory } from '../log/reads';
+import type { LogTrouble } from '../log/trouble';
+import { type Book, createBook } from './book';
+import type { Desk } from './desk';
+import { createKiosk, type Kiosk } from './kiosk';
+import { watchPage } from './page-watch';
+import type { Ports } from './ports';
+import { createSaver, type Saver } from './saver';
+import { createSitter, type Sitter } from './sitter';
+import { askToPersist, type StorageState } from './storage-state';
+import { type Today, watchToday } from './today';
+
+/** The sounds a child's side makes. */
+export type PlaySound = (name: 'start' | 'bell' | 'finished') => void;
+
+/** One household on this device, open. */
+export interface App {
+  readonly kiosk: Kiosk;
+  readonly desk: Desk;
+  readonly gateStore: GateStore;
+  /** Brings the parent's data into memory, and lets go of it. */
+  openDesk(): Promise<void>;
+  closeDesk(): void;
+  /** A child's sittings from the first day on, for the long cloth. */
+  readWholeCloth(child: Id): Promise<readonly RuledSat[]>;
+  close(): void;
+}
+
+/** Opens the household kept under a database name; or says why that cannot be. */
+export async function openApp(ports: Ports, play: PlaySound, name?: string): Promise<App | LogTrouble> {
+  const log = await openLog(ports, name);
+  if (!isLog(log)) return log;
+  const saver = createSaver(ports);
+  const today = watchToday(ports);
+  const book = createBook(log, today);
+  await book.reload();
+
+  const sitter: Sitter = createSitter(log, ports, saver, {
+    sealed: book.take,
+    bell: () => play('bell'),
+    gave: (plan) => gaveBefore(book, plan),
+    highestSeq: () => book.highestSeq(),
+  });
+  const kiosk = createKiosk({ log, book, sitter, saver, today, playStart: () => play('start') });
+  await Promise.all(book.household.value.children.map(({ id }) => book.meet(id)));
+  await sitter.recover(today.look());
+  await kiosk.start();
+
+  const stopWatching = watchPage(
+    document,
+    (why) => {
+      for (const { run } of sitter.open.value.values()) run.leave(why);
+    },
+    () => today.look(),
+  );
+  const stopListening = log.news.listen((records) => (records ? book.take(records) : void book.reload()));
+
+  return {
+    kiosk,
+    desk: createDesk(log, ports, book, saver, sitter, kiosk, today),
+    gateStore: gateStore(log),
+    openDesk: () => book.openHistory(),
+    closeDesk: book.closeHistory,
+    async readWholeCloth(child) {
+      await saver.settled();
+      const records = await readHistory(log, book.household.value, child);
+      return (effectiveHistory(records, book.household.value).children.get(child) ?? noHistory).sittings;
+    },
+    close() {
+      stopWatching();
+      stopListening();
+      log.news.close();
+    },
+  };
+}
+
+function createDesk(
+  log: Log,
+  ports: Ports,
+  book: Book,
+  saver: Saver,
+  sitter: Sitter,
+  kiosk: Kiosk,
+  today: Today,
+): Desk {
+  const persisted = signal<boolean | null>(null);
+  void askToPersist().then((answer) => {
+    persisted.value = answer;
+  });
+  const storage: ReadonlySignal<StorageState> = computed(() => ({
+    persisted: persisted.value,
+    trouble: saver.trouble.value,
+    waiting: saver.waiting.value,
+    later: book.household.value.later + (book.history.value?.later ?? 0),
+  }));
+  return {
+    household: book.household,
+    history: book.history,
+    today: today.day,
+    days: book.days,
+    storage,
+    open: computed(() => new Set(sitter.open.value.keys())),
+    record: async (drafts) => {
+      const records = await book.record(drafts);
+      await Promise.all(book.household.value.children.map(({ id }) => book.meet(id)));
+      return records;
+    },
+    async undo(target) {
+      await book.record([{ kind: 'undone', target }]);
+    },
+    newId: () => ports.randomId(),
+    async deleteChild(child) {
+      await saver.settled();
+      await deleteChild(log, child);
+      await book.reload();
+    },
+    async openStop(child) {
+      sitter.stop(child);
+      await saver.settled();
+    },
+    handOver: (child) => kiosk.giveTo(child),
+    lock: () => kiosk.closeGrownUps(),
+  };
+}
+
+/** What was answered before to each prompt of a mending: today's plan knows, if it is still the same. */
+function gaveBefore(book: Book, plan: SittingPlan): readonly (string | null)[] {
+  const steps = book.days.value.get(plan.child)?.steps ?? [];
+  const step = steps.find(({ what }) => what === 'mending');
+  if (step?.what !== 'mending') return [];
+  const gave = new Map(step.plan.prompts.map((prompt, place) => [prompt, step.gave[place] ?? null]));
+  return plan.prompts.map((prompt) => gave.get(prompt) ?? null);
+}

@@ -1,0 +1,137 @@
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import { foldHousehold } from '../core/household/fold-household';
+import { effectiveHistory, type History, noHistory } from '../core/household/history';
+import type { Household } from '../core/household/household';
+import { type ChildDay, planDay } from '../core/plan/plan-day';
+import type { HouseholdRecord } from '../core/record/household-record';
+import type { Draft, HistoryRecord, LogRecord } from '../core/record/record';
+import type { Id } from '../core/record/stamp';
+import { resumeSummary } from '../core/summary/summarize';
+import { emptySummary } from '../core/summary/summary';
+import { append } from '../log/append';
+import { type Checkpoint, readTailWithCheckpoint } from '../log/checkpoint';
+import type { Log } from '../log/log';
+import { readHistory, readHousehold } from '../log/reads';
+import { dayFacts } from './day-facts';
+import type { Today } from './today';
+
+interface Tail {
+  readonly checkpoint: Checkpoint | null;
+  readonly records: ReadonlyMap<Id, HistoryRecord>;
+}
+
+/** The log in memory: the household whole, of each child that is met the tail, and all of it for the parent. */
+export interface Book {
+  readonly household: ReadonlySignal<Household>;
+  readonly days: ReadonlySignal<ReadonlyMap<Id, ChildDay>>;
+  readonly history: ReadonlySignal<History | null>;
+  /** Reads the household again and the tails that are in memory; at start and after news without records. */
+  reload(): Promise<void>;
+  /** Brings a child's tail into memory, so that `days` holds its day. */
+  meet(child: Id): Promise<void>;
+  openHistory(): Promise<void>;
+  closeHistory(): void;
+  record(drafts: readonly Draft[]): Promise<readonly LogRecord[]>;
+  /** Shows records that are stored, or being stored, already. */
+  take(records: readonly LogRecord[]): void;
+  /** The highest counter in memory. */
+  highestSeq(): number;
+}
+
+export function createBook(log: Log, today: Today): Book {
+  const home = signal<ReadonlyMap<Id, HouseholdRecord>>(new Map());
+  const tails = signal<ReadonlyMap<Id, Tail>>(new Map());
+  const whole = signal<ReadonlyMap<Id, HistoryRecord> | null>(null);
+
+  const household = computed(() => foldHousehold([...home.value.values()]));
+  const history = computed(() =>
+    whole.value ? effectiveHistory([...whole.value.values()], household.value) : null,
+  );
+  const days = computed(() => {
+    const planned = new Map<Id, ChildDay>();
+    for (const child of household.value.children) {
+      const tail = tails.value.get(child.id);
+      if (tail) planned.set(child.id, planChild(child.id, tail));
+    }
+    return planned;
+  });
+
+  function planChild(id: Id, tail: Tail): ChildDay {
+    const { children } = effectiveHistory([...tail.records.values()], household.value);
+    const { sittings, changes } = children.get(id) ?? noHistory;
+    const summary = resumeSummary(tail.checkpoint?.summary ?? emptySummary, sittings);
+    const facts = dayFacts(household.value, id);
+    return planDay({
+      child: id,
+      today: today.day.value,
+      ...facts,
+      change: changes.get(today.day.value) ?? {},
+      sittings,
+      summary,
+    });
+  }
+
+  async function readTail(child: Id): Promise<void> {
+    const { checkpoint, tail } = await readTailWithCheckpoint(log, household.value, child);
+    tails.value = new Map(tails.value).set(child, { checkpoint, records: byId(tail) });
+  }
+
+  async function reload(): Promise<void> {
+    home.value = byId(await readHousehold(log));
+    await Promise.all([...tails.value.keys()].map(readTail));
+    if (whole.value) whole.value = byId(await readHistory(log));
+  }
+
+  function take(records: readonly LogRecord[]): void {
+    batch(() => {
+      for (const record of records) {
+        if (record.kind === 'sat' || record.kind === 'dayChanged') takeHistory(record);
+        else home.value = new Map(home.value).set(record.id, record);
+      }
+    });
+    // A ruling may reach behind a checkpoint, or move a sitting between children.
+    if (records.some(({ kind }) => kind === 'ruled' || kind === 'undone'))
+      void Promise.all([...tails.value.keys()].map(readTail));
+  }
+
+  function takeHistory(record: HistoryRecord): void {
+    const tail = tails.value.get(record.child);
+    if (tail)
+      tails.value = new Map(tails.value).set(record.child, {
+        ...tail,
+        records: new Map(tail.records).set(record.id, record),
+      });
+    if (whole.value) whole.value = new Map(whole.value).set(record.id, record);
+  }
+
+  return {
+    household,
+    days,
+    history,
+    reload,
+    take,
+    meet: (child) => (tails.value.has(child) ? Promise.resolve() : readTail(child)),
+    async openHistory() {
+      await Promise.all(
+        household.value.children.map(({ id }) => (tails.value.has(id) ? null : readTail(id))),
+      );
+      whole.value ??= byId(await readHistory(log));
+    },
+    closeHistory() {
+      whole.value = null;
+    },
+    highestSeq() {
+      const inTails = [...tails.value.values()].flatMap(({ records }) => [...records.values()]);
+      return [...home.value.values(), ...inTails].reduce((highest, { seq }) => Math.max(highest, seq), 0);
+    },
+    async record(drafts) {
+      const records = await append(log, drafts);
+      take(records);
+      return records;
+    },
+  };
+}
+
+function byId<R extends { readonly id: Id }>(records: readonly R[]): ReadonlyMap<Id, R> {
+  return new Map(records.map((record) => [record.id, record]));
+}

@@ -1,0 +1,30 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { History } from '../core/household/history';
+import type { Household } from '../core/household/household';
+import type { ChildDay } from '../core/plan/plan-day';
+import type { Draft, LogRecord } from '../core/record/record';
+import type { Day, Id } from '../core/record/stamp';
+import type { StorageState } from './storage-state';
+
+/** What the parent's side reads and does. */
+export interface Desk {
+  readonly household: ReadonlySignal<Household>;
+  /** All children's days; `null` while they are being read. */
+  readonly history: ReadonlySignal<History | null>;
+  readonly today: ReadonlySignal<Day>;
+  readonly days: ReadonlySignal<ReadonlyMap<Id, ChildDay>>;
+  readonly storage: ReadonlySignal<StorageState>;
+  /** Children with a sitting that stands open. */
+  readonly open: ReadonlySignal<ReadonlySet<Id>>;
+  /** Appends and shows; rejects with a LogTroubleError, and then nothing was changed. */
+  record(drafts: readonly Draft[]): Promise<readonly LogRecord[]>;
+  /** Takes a record back; an undoing too, which brings it back. */
+  undo(target: Id): Promise<void>;
+  newId(): Id;
+  deleteChild(child: Id): Promise<void>;
+  /** Ends a sitting that stands open; what was answered stays. */
+  openStop(child: Id): Promise<void>;
+  /** Locks, and gives the device to a child, or to whoever's turn it is. */
+  handOver(child: Id | null): void;
+  lock(): void;
+}

@@ -1,0 +1,35 @@
+import type { Child } from '../core/household/household';
+import type { ChildDay } from '../core/plan/plan-day';
+import type { Step } from '../core/plan/step';
+import type { Id } from '../core/record/stamp';
+import type { LogTrouble } from '../log/trouble';
+import type { SittingRun } from './sitting-run';
+
+/** What the device shows: a function of the log, of whose turn it is, and of what was opened over it. */
+export type Screen =
+  | { readonly on: 'starting' }
+  | { readonly on: 'trouble'; readonly trouble: LogTrouble }
+  | { readonly on: 'welcome' }
+  | { readonly on: 'whose'; readonly children: readonly Turn[] }
+  | { readonly on: 'next'; readonly child: Child; readonly step: Step; readonly day: ChildDay }
+  | { readonly on: 'sitting'; readonly child: Child; readonly run: SittingRun }
+  | { readonly on: 'away'; readonly child: Child }
+  /** Today's piece is whole. */
+  | { readonly on: 'piece'; readonly child: Child; readonly day: ChildDay; readonly following: Child | null }
+  /** Nothing to do today: skipped, or no set chosen yet. */
+  | { readonly on: 'rest'; readonly child: Child; readonly following: Child | null }
+  | { readonly on: 'cloth'; readonly child: Child }
+  | { readonly on: 'grownUps' };
+
+/** A child at *Whose cloth?*. */
+export interface Turn {
+  readonly child: Child;
+  readonly isDone: boolean;
+}
+
+/** The child after this one whose day is not done; `null` when all are. */
+export function followingTurn(turns: readonly Turn[], child: Id): Child | null {
+  const place = turns.findIndex((turn) => turn.child.id === child);
+  const after = [...turns.slice(place + 1), ...turns.slice(0, Math.max(0, place))];
+  return after.find(({ isDone }) => !isDone)?.child ?? null;
+}
