@@ -1,0 +1,29 @@
+import { useLayoutEffect } from 'preact/hooks';
+import type { ThreadProps } from '../ui/thread';
+import { Card, type CardProps } from './card';
+import './card-screen.css';
+import { Keypad, type KeypadProps } from './keypad';
+import { listenToKeyboard } from './keys';
+import { Shell } from './shell';
+import { words } from './words';
+
+export interface CardScreenProps extends CardProps, KeypadProps {
+  readonly edge?: number;
+  /** The clock where it is seen; `null` where it is hidden or there is none. */
+  readonly clock: ThreadProps | null;
+  readonly onGrownUps: () => void;
+}
+
+/** One card and the means to answer it, for sheets, rows, mending and practice alike. `onKey` and `onShown` stay the same functions. */
+export function CardScreen({ face, entry, layout, onShown, order, hand, onKey, edge, clock, onGrownUps }: CardScreenProps) {
+  useLayoutEffect(() => listenToKeyboard(onKey), [onKey]);
+  return (
+    <Shell name={`card-screen ${hand}`} clock={clock} onGrownUps={onGrownUps} {...(edge === undefined ? {} : { edge })}>
+      <div class="table">
+        <h1 class="only-heard">{words.app}</h1>
+        <Card face={face} entry={entry} layout={layout} onShown={onShown} />
+        <Keypad order={order} hand={hand} onKey={onKey} />
+      </div>
+    </Shell>
+  );
+}

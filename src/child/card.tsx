@@ -1,0 +1,80 @@
+import type { ReadonlySignal } from '@preact/signals';
+import { useLayoutEffect } from 'preact/hooks';
+import { type Prompt, type PromptId, parsePrompt } from '../core/fact/prompt';
+import type { ChildSettings } from '../core/record/settings';
+import { signOf } from '../ui/sign';
+import './card.css';
+import { cardTiming, type OnShown, watchOnset } from './onset';
+import { words } from './words';
+
+/** What is on the card. `showing` is another number each time a card comes up, even the same fact again. */
+export interface CardFace {
+  readonly showing: number;
+  readonly prompt: PromptId;
+  /** The fact with its answer, to be read and then entered. */
+  readonly whole: boolean;
+  /** What was answered before; `null` outside mending, or when nothing was. */
+  readonly wrote: string | null;
+}
+
+export interface CardProps {
+  readonly face: ReadonlySignal<CardFace>;
+  readonly entry: ReadonlySignal<string>;
+  readonly layout: ChildSettings['layout'];
+  readonly onShown: (showing: number, ...onset: Parameters<OnShown>) => void;
+}
+
+/** One fact and the outline for its answer. Only this renders from card to card, and a digit changes one text. */
+export function Card({ face, entry, layout, onShown }: CardProps) {
+  const { showing, prompt, whole, wrote } = face.value;
+  const parsed = parsePrompt(prompt);
+  if (!parsed) return null;
+  const isStacked = layout === 'stacked' && parsed.kind === 'fact';
+  const lines = isStacked ? stack(parsed, whole) : [write(parsed, whole)];
+  const longest = Math.max(...lines.map(({ length }) => length));
+  return (
+    <div class={`card ${isStacked ? 'stacked' : 'across'}${whole ? ' whole' : ''}`} style={{ '--signs': `${longest}` }}>
+      {wrote !== null && (
+        <p class="wrote">
+          {words.wrote} <b>{wrote}</b>
+        </p>
+      )}
+      <Fact key={showing} id={`card-${showing}`} text={lines.join('\n')} onShown={(...at) => onShown(showing, ...at)} />
+      <output class="answer" aria-label={words.yourAnswer}>
+        {entry}
+      </output>
+    </div>
+  );
+}
+
+interface FactProps {
+  readonly id: string;
+  readonly text: string;
+  readonly onShown: OnShown;
+}
+
+/** A new element for every showing, opaque from its first frame: that first paint is what gets timed. */
+function Fact({ id, text, onShown }: FactProps) {
+  // The first render's callback is the one of this showing.
+  useLayoutEffect(() => watchOnset(id, onShown), []);
+  return (
+    <p class="fact" id={id} {...{ elementtiming: cardTiming }}>
+      {text}
+    </p>
+  );
+}
+
+// Spaces that don't break, so that a fact is never parted at the end of a line.
+const gap = '\u00a0';
+
+function write(prompt: Prompt, whole: boolean): string {
+  if (prompt.kind === 'copy') return `${prompt.answer}`;
+  const { op, a, b, answer } = prompt.fact;
+  return [a, signOf[op], b, '=', ...(whole ? [answer] : [])].join(gap);
+}
+
+function stack(prompt: Prompt & { kind: 'fact' }, whole: boolean): readonly string[] {
+  const { op, a, b, answer } = prompt.fact;
+  const lines = [`${a}`, `${signOf[op]}${gap}${b}`];
+  return whole ? [...lines, `=${gap}${answer}`] : lines;
+}

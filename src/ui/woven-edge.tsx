@@ -1,0 +1,47 @@
+import { useId } from 'preact/hooks';
+import { dyes } from './dye';
+
+/** Motifs on five threads, told apart by shape alone; `#` lies on top in the first colour, `o` in the second. */
+const motifs: readonly (readonly string[])[] = [
+  ['..#..o', '.###..', '##.##o', '.###..', '..#..o'],
+  ['#...#.', '##.##.', '.###..', 'o.#.o.', '.o.o..'],
+  ['##..##', '##oo##', '..oo..', '##oo##', '##..##'],
+  ['#....o', '.#..o.', '..##..', '.o..#.', 'o....#'],
+  ['###...', '..#...', '..###o', '....#o', '....##'],
+  ['.#.#.#', '######', 'o.o.o.', '######', '#.#.#.'],
+  ['..#...', '..#.o.', '#####.', '..#.o.', '..#...'],
+  ['####..', '#..#.o', '#.####', '#.#..#', '..####'],
+  ['#.oo.#', '##..##', '.####.', '..##..', 'o....o'],
+  ['###.o.', '###ooo', '###.o.', '......', '.#.###'],
+];
+
+const pairs = dyes.slice(0, 6);
+
+/** How many edges there are to choose from before any comes again. */
+export const edgeCount = motifs.length * pairs.length * (pairs.length - 1);
+
+/** A child's own edge, from its number: neighbours differ in motif and in colour. */
+export function WovenEdge({ edge, height = 20 }: { readonly edge: number; readonly height?: number }) {
+  const id = useId();
+  const turn = Math.abs(Math.trunc(edge));
+  const motif = motifs[turn % motifs.length] ?? [];
+  const round = Math.floor(turn / motifs.length);
+  const first = (turn + round) % pairs.length;
+  const second = (first + 1 + (Math.floor(round / pairs.length) % (pairs.length - 1))) % pairs.length;
+  return (
+    <svg class="woven-edge" width="100%" height={height} aria-hidden="true">
+      <pattern id={id} width="36" height="36" patternUnits="userSpaceOnUse" patternTransform={`scale(${height / 36})`}>
+        <path class="ground" d="M0 3h36M0 33h36" />
+        <path class={`floats ${pairs[first]}`} d={draw(motif, '#')} />
+        <path class={`floats ${pairs[second]}`} d={draw(motif, 'o')} />
+      </pattern>
+      <rect width="100%" height="100%" fill={`url(#${id})`} />
+    </svg>
+  );
+}
+
+function draw(motif: readonly string[], mark: string): string {
+  return motif
+    .flatMap((row, y) => [...row].map((at, x) => (at === mark ? `M${x * 6 + 0.6} ${y * 5 + 8}h4.8` : '')))
+    .join('');
+}
