@@ -1,6 +1,6 @@
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { mean, sampleStandardDeviation } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
+import { makeDice } from '../../src/core/sheet/dice';
 import { betaBelow } from '../../src/readings/statistics/beta';
 import { binomialUpTo } from '../../src/readings/statistics/binomial';
 import { hodgesLehmann } from '../../src/readings/statistics/hodges-lehmann';
@@ -24,7 +24,7 @@ import { sleepstudy } from './sleepstudy';
 
 // "Recomputed" below means: worked out again in R 4.2.2 and SciPy 1.17, outside this project.
 
-const dice = () => xoroshiro128plus(1);
+const dice = () => makeDice(1);
 const points = (xs: readonly number[], ys: readonly number[]) =>
   xs.map((x, i) => ({ x, y: ys[i] ?? Number.NaN }));
 const byDay = (subject: number) => points([0, 1, 2, 3, 4, 5, 6, 7, 8, 9], sleepstudy.get(subject) ?? []);

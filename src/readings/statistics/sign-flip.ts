@@ -1,5 +1,4 @@
-import { uniformInt } from 'pure-rand/distribution/uniformInt';
-import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
+import type { Dice } from '../../core/sheet/dice';
 
 /** A sign-flip test of a mean of paired differences; p-values are shares 0 to 1. */
 export interface SignFlip {
@@ -19,9 +18,9 @@ const flipsDrawn = 19_999;
 
 /**
  * Fisher's test of a mean of 0 over all flips of signs (Fisher 1935 §21). Beyond `mostPairsCounted` pairs
- * 19,999 flips are drawn with `dice`, which moves on, and the flip seen counts as one of 20,000.
+ * 19,999 flips are drawn with `dice`, and the flip seen counts as one of 20,000.
  */
-export function signFlip(differences: readonly number[], dice: RandomGenerator): SignFlip {
+export function signFlip(differences: readonly number[], dice: Dice): SignFlip {
   const sum = total(differences);
   const exact = differences.length <= mostPairsCounted;
   // Sums of the same numbers in another order differ in the last bits: such sums are the same sum.
@@ -64,13 +63,9 @@ function flippedSums(differences: readonly number[]): Float64Array {
   return sums.sort();
 }
 
-function drawn(
-  differences: readonly number[],
-  seen: number,
-  dice: RandomGenerator,
-): (least: number) => number {
+function drawn(differences: readonly number[], seen: number, dice: Dice): (least: number) => number {
   const sums = Array.from({ length: flipsDrawn }, () =>
-    total(differences.map((difference) => (uniformInt(dice, 0, 1) === 0 ? difference : -difference))),
+    total(differences.map((difference) => (dice.below(2) === 0 ? difference : -difference))),
   );
   const all = [...sums, seen, -seen];
   return (least) => all.filter((sum) => sum >= least).length / all.length;

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { describe, expect, it } from 'vitest';
+import { makeDice } from '../../../src/core/sheet/dice';
 import { mostPairsCounted, signFlip } from '../../../src/readings/statistics/sign-flip';
 
-const dice = (seed = 1) => xoroshiro128plus(seed);
+const dice = (seed = 1) => makeDice(seed);
 
 function byEnumeration(differences: readonly number[]) {
   const seen = differences.reduce((a, b) => a + b, 0);

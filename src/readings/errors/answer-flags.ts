@@ -1,0 +1,75 @@
+import { type Guess, tableOf } from './guess';
+import { operationsGiving } from './operations-giving';
+import { keysTouch } from './pad';
+
+/** What the number given looks like; several may hold at once. */
+export type AnswerFlag =
+  | 'reversal'
+  | 'runTogether'
+  | 'otherOperation'
+  | 'operandNamed'
+  | 'operand'
+  | 'closeOperand'
+  | 'offByOne'
+  | 'offByTwo'
+  | 'countingString'
+  | 'table'
+  | 'nonTable'
+  | 'tenSlip'
+  | 'keyingSlip'
+  | 'perseveration';
+
+/** How near another operand must be to the one it replaced to be a close one. */
+const close = 2;
+
+/**
+ * The definitions, for a wrong answer r to a ∘ b = c. Operand, table and operation errors after Campbell &
+ * Graham 1985 and Harley 1990, counting string after Geary, Hoard & Bailey 2011; the rest our own.
+ */
+export const answerTests: Readonly<Record<AnswerFlag, (guess: Guess) => boolean>> = {
+  reversal: ({ digits, fact }) => [...digits].reverse().join('') === String(fact.answer),
+  runTogether: ({ digits, fact }) => digits === `${fact.a}${fact.b}`,
+  otherOperation: ({ number, fact }) => operationsGiving(fact, number).length > 0,
+  operandNamed: ({ number, fact }) => number === fact.a || number === fact.b,
+  operand: (guess) => operandsAway(guess) !== null,
+  closeOperand: (guess) => (operandsAway(guess) ?? close + 1) <= close,
+  offByOne: ({ number, fact }) => Math.abs(number - fact.answer) === 1,
+  offByTwo: ({ number, fact }) => Math.abs(number - fact.answer) === 2,
+  countingString: ({ number, fact }) => fact.op === 'add' && (number === fact.a + 1 || number === fact.b + 1),
+  table: (guess) => guess.fact.op === 'mul' && isProduct(guess),
+  nonTable: (guess) => guess.fact.op === 'mul' && !isProduct(guess),
+  tenSlip: ({ number, fact }) => Math.abs(number - fact.answer) === 10,
+  keyingSlip: ({ digits, fact, pad }) => isKeyingSlip(digits, String(fact.answer), pad),
+  perseveration: ({ number, before }) => number === before,
+};
+
+/** How far the nearest operand that would give this product is from the one it replaced; `null` for none. */
+function operandsAway(guess: Guess): number | null {
+  const { fact, number } = guess;
+  if (fact.op !== 'mul') return null;
+  const away = tableOf(guess).flatMap((x) => [
+    ...(fact.a * x === number ? [Math.abs(x - fact.b)] : []),
+    ...(x * fact.b === number ? [Math.abs(x - fact.a)] : []),
+  ]);
+  return away.length === 0 ? null : Math.min(...away);
+}
+
+function isProduct(guess: Guess): boolean {
+  const table = tableOf(guess);
+  return table.some((x) => table.some((y) => x * y === guess.number));
+}
+
+/** One digit on a key that touches the right one, or a digit doubled or dropped. */
+function isKeyingSlip(digits: string, truth: string, pad: Guess['pad']): boolean {
+  const places = [...truth].map((_, place) => place);
+  if (digits.length === truth.length) {
+    const wrong = places.filter((place) => digits[place] !== truth[place]);
+    const [place] = wrong;
+    return (
+      wrong.length === 1 && place !== undefined && keysTouch(pad, digits.charAt(place), truth.charAt(place))
+    );
+  }
+  const doubled = places.some((place) => truth.slice(0, place + 1) + truth.slice(place) === digits);
+  const dropped = places.some((place) => truth.slice(0, place) + truth.slice(place + 1) === digits);
+  return doubled || (dropped && digits !== '');
+}
