@@ -2,14 +2,9 @@ import { join } from 'node:path';
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
 import { keptFiles } from './setup/kept-files.mjs';
-import { headers, metaPolicy } from './src/worker/headers.ts';
+import { headers, isolatingHeaders, metaPolicy } from './src/worker/headers.ts';
 
 const root = import.meta.dirname;
-const isolation = [
-  'Cross-Origin-Opener-Policy',
-  'Cross-Origin-Embedder-Policy',
-  'Cross-Origin-Resource-Policy',
-];
 
 export default defineConfig({
   root: join(root, 'src'),
@@ -51,8 +46,6 @@ export default defineConfig({
       },
     },
   },
-  server: {
-    headers: Object.fromEntries(Object.entries(headers).filter(([name]) => isolation.includes(name))),
-  },
+  server: { headers: { ...isolatingHeaders } },
   preview: { host: '127.0.0.1', port: 4173, headers: { ...headers } },
 });

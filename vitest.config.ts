@@ -2,6 +2,7 @@ import preact from '@preact/preset-vite';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { CHROMIUM_FLAGS, findChromium } from './setup/chromium.mjs';
+import { isolatingHeaders } from './src/worker/headers.ts';
 
 const executablePath = findChromium();
 
@@ -19,6 +20,7 @@ export default defineConfig({
       },
       {
         plugins: [preact()],
+        server: { headers: { ...isolatingHeaders } },
         // A dependency first met in mid-run reloads the page under the test, so all of them are named here.
         optimizeDeps: {
           include: [

@@ -16,13 +16,15 @@ const policy = {
 /** The content security policy as a page may state it in a meta element, where `frame-ancestors` is void. */
 export const metaPolicy = joinPolicy(Object.entries(policy).filter(([name]) => name !== 'frame-ancestors'));
 
-/**
- * Sent with every answer, by the service worker and by the local server alike. The first two isolate the page,
- * which makes its clock step by 0.005 ms instead of 0.1 ms and Element Timing exact.
- */
-export const headers: Readonly<Record<string, string>> = {
+/** These isolate the page, which makes its clock step by 0.005 ms instead of 0.1 ms and Element Timing exact. */
+export const isolatingHeaders: Readonly<Record<string, string>> = {
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Embedder-Policy': 'require-corp',
+};
+
+/** Sent with every answer, by the service worker and by the local server alike. */
+export const headers: Readonly<Record<string, string>> = {
+  ...isolatingHeaders,
   'Cross-Origin-Resource-Policy': 'same-origin',
   'Content-Security-Policy': joinPolicy(Object.entries(policy)),
   'Permissions-Policy':

@@ -8,8 +8,9 @@ beforeEach(() => {
   document.body.replaceChildren(root);
 });
 
-test('the page under test is secure, as 127.0.0.1 is', () => {
+test('the page under test is secure, as 127.0.0.1 is, and isolated, as the app is', () => {
   expect(isSecure()).toBe(true);
+  expect(crossOriginIsolated).toBe(true);
 });
 
 test('the plain page says where it came from and what to do', () => {
