@@ -13,22 +13,25 @@ export function ensureInstalled() {
     .digest('hex');
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === hash) return;
   // An environment that says "production" would leave out the tools that build the app.
-  run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']);
+  const ci = ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'];
+  // By its path where npm told us: on some systems `npm` is a script that only a shell can start.
+  const { npm_execpath: npm } = process.env;
+  if (npm) run(process.execPath, [npm, ...ci]);
+  else run('npm', ci);
   writeFileSync(stamp, hash);
 }
 
 /**
- * Runs a tool from node_modules or the PATH and returns what it printed; throws with that text if it fails.
+ * Runs a tool, by the path that npm sets for its scripts, and returns what it printed; throws with that if it fails.
  * @param {string} command
  * @param {readonly string[]} args
  */
 export function run(command, args) {
-  const { PATH = '', ...env } = process.env;
   try {
     return execFileSync(command, args, {
       cwd: root,
       encoding: 'utf8',
-      env: { ...env, PATH: `${join(root, 'node_modules', '.bin')}:${PATH}`, NO_COLOR: '1' },
+      env: { ...process.env, NO_COLOR: '1' },
       maxBuffer: 64 * 1024 * 1024,
       stdio: ['ignore', 'pipe', 'pipe'],
     });
