@@ -37,16 +37,16 @@ export function readTailWithCheckpoint(log: Log, household: Household, child: Id
   });
 }
 
-/** Moves a child's checkpoint up once the tail has grown to twice what it should be; for idle moments. */
-export function refreshCheckpoint(log: Log, child: Id): Promise<void> {
+/** Moves a child's checkpoint up once the tail has grown to twice its days; for idle moments. */
+export function refreshCheckpoint(log: Log, child: Id, days: number = tailDays): Promise<void> {
   return write(log.store, async (store) => {
     const head = await readHead(store);
     if (head.gone.includes(child)) return;
     const old = await getCheckpoint(store, child);
     const from = old?.before ?? null;
-    const days = daysOf(await promisifyRequest(store.getAllKeys(historyRange(child, from))));
-    const before = days.at(-tailDays);
-    if (before === undefined || days.length <= 2 * tailDays) return;
+    const inTail = daysOf(await promisifyRequest(store.getAllKeys(historyRange(child, from))));
+    const before = inTail.at(-days);
+    if (before === undefined || inTail.length <= 2 * days) return;
     // Folded here and not taken from the page: another tab may just have ruled on what is summed up now.
     const household = foldHousehold(await getAll<HouseholdRecord>(store, homeRange()));
     const { children } = effectiveHistory(await getSpan(store, household, child, from, before), household);

@@ -13,7 +13,7 @@ const day = '2026-03-02';
 test('nothing of a deleted child is left but a tombstone without a name', async () => {
   const log = await openFresh();
   await append(log, [
-    { ...ann, name: 'Annabel' },
+    { kind: 'childAdded', child: 'ann', name: 'Annabel', edge: 1 },
     bo,
     { kind: 'childChanged', child: 'ann', name: 'Annie' },
     { kind: 'setStarted', child: 'ann', set: 'doubles' },

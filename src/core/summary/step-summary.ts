@@ -9,6 +9,8 @@ import type { FactSummary, Summary, UntimedAnswer } from './summary';
 export interface MarkedAnswer {
   readonly prompt: PromptId;
   readonly outcome: Outcome;
+  /** The whole fact was on the card: no answer of the child's own. */
+  readonly shown: boolean;
 }
 
 // Wide enough for the last 50 answers of a set when four places in five are of other sets.
@@ -23,10 +25,15 @@ export function stepSummary(
   places: readonly MarkedAnswer[],
 ): Summary {
   if (rulings.voided) return summary;
-  if (sat.purpose === 'practice') return sat.ended === 'finished' ? { ...summary, practised: true } : summary;
+  if (sat.purpose === 'practice') return sat.ended === 'finished' ? withPractice(summary, sat) : summary;
   if (sat.purpose === 'mending') return summary;
   const counted = sat.purpose === 'sheet' ? withSheet(summary, sat.day, isFinished(sat.ended)) : summary;
   return rulings.notOwnWork ? counted : withAnswers(counted, sat.day, sat.clock === null, places);
+}
+
+function withPractice(summary: Summary, { takesItself }: RuledSat['sat']): Summary {
+  const way = takesItself ? { itself: true } : { done: true };
+  return { ...summary, practised: { ...summary.practised, ...way } };
 }
 
 function isFinished(ended: RuledSat['sat']['ended']): boolean {
@@ -41,9 +48,9 @@ function withSheet(summary: Summary, day: Day, finished: boolean): Summary {
 function withAnswers(summary: Summary, day: Day, untimed: boolean, places: readonly MarkedAnswer[]): Summary {
   const facts = new Map(summary.facts);
   const answers: UntimedAnswer[] = [];
-  for (const { prompt, outcome } of places) {
+  for (const { prompt, outcome, shown } of places) {
     const fact = parseFact(prompt)?.id;
-    if (!fact || outcome === 'notReached' || outcome === 'unfinished') continue;
+    if (!fact || shown || outcome === 'notReached' || outcome === 'unfinished') continue;
     const right = outcome === 'right';
     facts.set(fact, withAnswer(facts.get(fact), day, right));
     if (untimed) answers.push([fact, right]);

@@ -22,21 +22,22 @@ export interface Summary {
   readonly lastFinished: Day | null;
   /** The last day with a sheet, finished or not; voided ones apart. */
   readonly lastSheet: Day | null;
-  readonly practised: boolean;
+  /** Ways of taking an answer practised to the end: by the done key, by its digits. */
+  readonly practised: { readonly done: boolean; readonly itself: boolean };
   readonly facts: ReadonlyMap<FactId, FactSummary>;
   /** The newest answers without the clock, oldest first; at most 250. */
   readonly untimed: readonly UntimedAnswer[];
 }
 
 /** Changes whenever the meaning of a summary does, so that no checkpoint outlives its rules. */
-export const summaryVersion = 1;
+export const summaryVersion = 2;
 
 /** A child who has not sat anything. */
 export const emptySummary: Summary = {
   finished: 0,
   lastFinished: null,
   lastSheet: null,
-  practised: false,
+  practised: { done: false, itself: false },
   facts: new Map(),
   untimed: [],
 };

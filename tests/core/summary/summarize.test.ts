@@ -1,0 +1,105 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { FactId } from '../../../src/core/fact/fact';
+import { foldHousehold } from '../../../src/core/household/fold-household';
+import { effectiveHistory, noHistory, type RuledSat } from '../../../src/core/household/history';
+import { markSat } from '../../../src/core/marking/mark-sat';
+import { defaultChildSettings } from '../../../src/core/record/settings';
+import type { Day } from '../../../src/core/record/stamp';
+import { resumeSummary, summarize } from '../../../src/core/summary/summarize';
+import { emptySummary } from '../../../src/core/summary/summary';
+import { anyLog, children, days, jumbled, satOf } from '../household/made-records';
+
+function sittingsOf(log: MadeLog, child: string) {
+  const { children: all } = effectiveHistory(log.history, foldHousehold(log.home));
+  return (all.get(child) ?? noHistory).sittings;
+}
+
+type MadeLog = typeof anyLog extends fc.Arbitrary<infer L> ? L : never;
+
+describe('a summary from a checkpoint and its tail', () => {
+  test('equals the summary of everything, wherever the cut between two sittings', () => {
+    fc.assert(
+      fc.property(anyLog, fc.nat(), (log, cut) => {
+        for (const child of children) {
+          const all = sittingsOf(log, child);
+          const at = cut % (all.length + 1);
+          // Through a structured clone, as storage would give it back.
+          const checkpoint = structuredClone(summarize(all.slice(0, at)));
+          expect(resumeSummary(checkpoint, all.slice(at))).toEqual(summarize(all));
+        }
+      }),
+    );
+  });
+
+  test('equals it when the checkpoint was made of the records before a day, in any order of arrival', () => {
+    const cases = anyLog.chain((log) =>
+      fc.record({ log: fc.constant(log), history: jumbled(log.history), day: fc.constantFrom(...days) }),
+    );
+    fc.assert(
+      fc.property(cases, ({ log, history, day }) => {
+        for (const child of children) {
+          const part = (keep: (d: Day) => boolean) =>
+            sittingsOf({ ...log, history: history.filter((r) => keep(r.day)) }, child);
+          const checkpoint = summarize(part((d) => d < day));
+          expect(
+            resumeSummary(
+              checkpoint,
+              part((d) => d >= day),
+            ),
+          ).toEqual(summarize(sittingsOf(log, child)));
+        }
+      }),
+    );
+  });
+});
+
+test('the summary of a history agrees with counting it by hand', () => {
+  fc.assert(
+    fc.property(anyLog, (log) => {
+      for (const child of children) {
+        const sittings = sittingsOf(log, child);
+        const counted = sittings.filter(({ rulings }) => !rulings.voided);
+        const sheets = counted.filter(({ sat }) => sat.purpose === 'sheet');
+        const finished = sheets.filter(({ sat }) => sat.ended === 'finished' || sat.ended === 'bell');
+        const summary = summarize(sittings);
+        expect(summary.finished).toBe(new Set(finished.map(({ sat }) => sat.day)).size);
+        expect(summary.lastSheet).toBe(sheets.at(-1)?.sat.day ?? null);
+        for (const [fact, { seen, rightDays }] of summary.facts) {
+          const answers = counted.flatMap((ruled) => answersTo(fact, ruled));
+          expect(seen).toBe(answers.length);
+          const firsts = new Map(answers.toReversed().map(({ day, right }) => [day, right]));
+          expect(rightDays).toBe(Math.min(3, [...firsts.values()].filter(Boolean).length));
+        }
+      }
+    }),
+  );
+});
+
+function answersTo(fact: FactId, { sat, rulings }: RuledSat): { day: Day; right: boolean }[] {
+  if (rulings.notOwnWork || (sat.purpose !== 'sheet' && sat.purpose !== 'row')) return [];
+  return markSat(sat, rulings, defaultChildSettings.limits)
+    .places.filter(
+      ({ prompt, outcome }) => prompt === fact && ['right', 'wrong', 'skipped'].includes(outcome),
+    )
+    .map(({ outcome }) => ({ day: sat.day, right: outcome === 'right' }));
+}
+
+test('nothing sat sums up to nothing', () => {
+  expect(summarize([])).toEqual(emptySummary);
+});
+
+test('an answer the parent accepts counts as right', () => {
+  const sat = satOf('ann', '2026-03-02', 1, [['mul-2-3', '5']]);
+  const ruling = {
+    kind: 'ruled',
+    child: 'ann',
+    target: sat.id,
+    targetDay: sat.day,
+    ruling: { what: 'accept', place: 0 },
+  };
+  const stamp = { id: 'q', v: 1, seq: 2, device: 'tablet', at: 0 };
+  const home = [{ ...stamp, ...ruling }] as MadeLog['home'];
+  expect(summarize(sittingsOf({ home: [], history: [sat] }, 'ann')).untimed).toEqual([['mul-2-3', false]]);
+  expect(summarize(sittingsOf({ home, history: [sat] }, 'ann')).untimed).toEqual([['mul-2-3', true]]);
+});
