@@ -13,14 +13,12 @@ import { type Book, createBook } from './book';
 import type { Desk } from './desk';
 import { createKiosk, type Kiosk } from './kiosk';
 import { watchPage } from './page-watch';
+import type { PlaySound } from './play-sound';
 import type { Ports } from './ports';
 import { createSaver, type Saver } from './saver';
 import { createSitter, type Sitter } from './sitter';
 import { askToPersist, type StorageState } from './storage-state';
 import { type Today, watchToday } from './today';
-
-/** The sounds a child's side makes. */
-export type PlaySound = (name: 'start' | 'bell' | 'finished') => void;
 
 /** One household on this device, open. */
 export interface App {
@@ -44,13 +42,14 @@ export async function openApp(ports: Ports, play: PlaySound, name?: string): Pro
   const book = createBook(log, today);
   await book.reload();
 
-  const sitter: Sitter = createSitter(log, ports, saver, {
+  const sitter = createSitter(log, ports, saver, {
     sealed: book.take,
+    ended: (sat) => kiosk.sittingEnded(sat),
     bell: () => play('bell'),
     gave: (plan) => gaveBefore(book, plan),
     highestSeq: () => book.highestSeq(),
   });
-  const kiosk = createKiosk({ log, book, sitter, saver, today, playStart: () => play('start') });
+  const kiosk = createKiosk({ log, book, sitter, saver, today, play });
   await Promise.all(book.household.value.children.map(({ id }) => book.meet(id)));
   await sitter.recover(today.look());
   await kiosk.start();
@@ -108,7 +107,7 @@ function createDesk(
     today: today.day,
     days: book.days,
     storage,
-    open: computed(() => new Set(sitter.open.value.keys())),
+    sitting: computed(() => new Set(sitter.open.value.keys())),
     record: async (drafts) => {
       const records = await book.record(drafts);
       await Promise.all(book.household.value.children.map(({ id }) => book.meet(id)));

@@ -15,7 +15,7 @@ export interface Desk {
   readonly days: ReadonlySignal<ReadonlyMap<Id, ChildDay>>;
   readonly storage: ReadonlySignal<StorageState>;
   /** Children with a sitting that stands open. */
-  readonly open: ReadonlySignal<ReadonlySet<Id>>;
+  readonly sitting: ReadonlySignal<ReadonlySet<Id>>;
   /** Appends and shows; rejects with a LogTroubleError, and then nothing was changed. */
   record(drafts: readonly Draft[]): Promise<readonly LogRecord[]>;
   /** Takes a record back; an undoing too, which brings it back. */

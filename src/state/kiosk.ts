@@ -1,10 +1,12 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Child } from '../core/household/household';
 import type { Step } from '../core/plan/step';
+import type { Sat } from '../core/record/sat';
 import type { Id } from '../core/record/stamp';
 import { readActiveChild, writeActiveChild } from '../log/kiosk';
 import type { Log } from '../log/log';
 import type { Book } from './book';
+import type { PlaySound } from './play-sound';
 import type { Saver } from './saver';
 import { followingTurn, type Screen, type Turn } from './screen';
 import type { Sitter } from './sitter';
@@ -19,6 +21,12 @@ export interface Kiosk {
   pick(child: Id): void;
   /** Goes on with the step that `next` shows. */
   goOn(step: Step): void;
+  /** From the piece: straight on to the mending where there is one, else to what is next. */
+  leavePiece(): void;
+  /** A sitting has ended: after a sheet, and when the day is done, its piece is looked at. */
+  sittingEnded(sat: Sat): void;
+  /** Hands the device on: to the child whose turn is next, else to *Whose cloth?*. */
+  handOver(): void;
   carryOn(): void;
   openCloth(): void;
   closeCloth(): void;
@@ -35,12 +43,14 @@ export interface KioskParts {
   readonly sitter: Sitter;
   readonly saver: Saver;
   readonly today: Today;
-  readonly playStart: () => void;
+  readonly play: PlaySound;
 }
 
-export function createKiosk({ log, book, sitter, saver, today, playStart }: KioskParts): Kiosk {
+export function createKiosk({ log, book, sitter, saver, today, play }: KioskParts): Kiosk {
   const active = signal<Id | null>(null);
-  const over = signal<'none' | 'grownUps' | 'cloth'>('none');
+  const over = signal<'none' | 'grownUps' | 'cloth' | 'handOver'>('none');
+  /** The child whose piece is being looked at. */
+  const looking = signal<Id | null>(null);
   const told = signal<ReadonlySet<Id>>(new Set());
   const isReady = signal(false);
 
@@ -71,17 +81,30 @@ export function createKiosk({ log, book, sitter, saver, today, playStart }: Kios
     if (over.value === 'cloth') return { on: 'cloth', child };
     const day = book.days.value.get(child.id);
     if (!day) return { on: 'starting' };
-    const following = followingTurn(turns.value, child.id);
+    const sheet = day.sheets.at(-1);
+    if (sheet && looking.value === child.id) return { on: 'piece', child, sheet, day };
     const step = day.steps.find(({ what }) => what !== 'told' || !told.value.has(child.id));
-    if (!step) return { on: 'rest', child, following };
-    return step.what === 'piece' ? { on: 'piece', child, day, following } : { on: 'next', child, step, day };
+    if (step && step.what !== 'piece') return { on: 'next', child, step, day };
+    const following = followingTurn(turns.value, child.id);
+    return over.value === 'handOver' && following
+      ? { on: 'handOver', to: following }
+      : { on: 'rest', child, day, following };
   }
 
   function activate(child: Id | null): void {
     today.look();
     active.value = child;
     over.value = 'none';
+    looking.value = null;
     saver.save(() => writeActiveChild(log, child));
+  }
+
+  function goOn(step: Step): void {
+    if (active.value === null || sitter.open.value.has(active.value)) return;
+    if (step.what === 'told') told.value = new Set(told.value).add(active.value);
+    if (!('plan' in step)) return;
+    play('start');
+    sitter.begin(step.what === 'mending' ? { plan: step.plan, gave: step.gave } : { plan: step.plan });
   }
 
   function openRun() {
@@ -96,12 +119,22 @@ export function createKiosk({ log, book, sitter, saver, today, playStart }: Kios
       isReady.value = true;
     },
     pick: activate,
-    goOn(step) {
-      if (active.value === null || sitter.open.value.has(active.value)) return;
-      if (step.what === 'told') told.value = new Set(told.value).add(active.value);
-      if (!('plan' in step)) return;
-      playStart();
-      sitter.begin(step.what === 'mending' ? { plan: step.plan, gave: step.gave } : { plan: step.plan });
+    goOn,
+    leavePiece() {
+      const step = active.value === null ? null : book.days.value.get(active.value)?.steps[0];
+      looking.value = null;
+      if (step?.what === 'mending') goOn(step);
+    },
+    sittingEnded({ child, purpose }) {
+      if (purpose === 'practice') return;
+      const isDone = isDayDone(child);
+      if (purpose === 'sheet' || isDone) looking.value = child;
+      if (isDone) play('finished');
+    },
+    handOver() {
+      const isAnyone = active.value !== null && followingTurn(turns.value, active.value) !== null;
+      if (isAnyone && over.value !== 'handOver') over.value = 'handOver';
+      else activate(null);
     },
     carryOn: () => openRun()?.comeBack(),
     openCloth() {

@@ -1,23 +1,23 @@
 import type { Child } from '../core/household/household';
 import type { ChildDay } from '../core/plan/plan-day';
+import type { SheetDay } from '../core/plan/sheet-day';
 import type { Step } from '../core/plan/step';
 import type { Id } from '../core/record/stamp';
-import type { LogTrouble } from '../log/trouble';
 import type { SittingRun } from './sitting-run';
 
 /** What the device shows: a function of the log, of whose turn it is, and of what was opened over it. */
 export type Screen =
   | { readonly on: 'starting' }
-  | { readonly on: 'trouble'; readonly trouble: LogTrouble }
   | { readonly on: 'welcome' }
   | { readonly on: 'whose'; readonly children: readonly Turn[] }
   | { readonly on: 'next'; readonly child: Child; readonly step: Step; readonly day: ChildDay }
   | { readonly on: 'sitting'; readonly child: Child; readonly run: SittingRun }
   | { readonly on: 'away'; readonly child: Child }
-  /** Today's piece is whole. */
-  | { readonly on: 'piece'; readonly child: Child; readonly day: ChildDay; readonly following: Child | null }
-  /** Nothing to do today: skipped, or no set chosen yet. */
-  | { readonly on: 'rest'; readonly child: Child; readonly following: Child | null }
+  /** The moment after a sheet, and once more when the day is done. */
+  | { readonly on: 'piece'; readonly child: Child; readonly sheet: SheetDay; readonly day: ChildDay }
+  /** Nothing left today: done, skipped, or no set chosen yet. */
+  | { readonly on: 'rest'; readonly child: Child; readonly day: ChildDay; readonly following: Child | null }
+  | { readonly on: 'handOver'; readonly to: Child }
   | { readonly on: 'cloth'; readonly child: Child }
   | { readonly on: 'grownUps' };
 

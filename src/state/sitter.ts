@@ -37,6 +37,8 @@ export interface Sitter {
 /** What a sitting tells the rest of the house. */
 export interface SitterNews {
   sealed(records: readonly LogRecord[]): void;
+  /** Once the record is shown. */
+  ended(sat: Sat): void;
   bell(): void;
   /** What was answered before to the prompts of a mending taken up again. */
   gave(plan: SittingPlan): readonly (string | null)[];
@@ -73,7 +75,9 @@ export function createSitter(log: Log, ports: Ports, saver: Saver, news: SitterN
     }
     const draft = sealSitting(state, start);
     // Shown at once: the child's next step never waits for the disk.
-    news.sealed([provisional(id, draft)]);
+    const sat = provisional(id, draft);
+    news.sealed([sat]);
+    news.ended(sat);
     saver.save(async () => news.sealed([await sealJournal(log, id, draft)]));
   }
 

@@ -70,16 +70,19 @@ function stepsOf(
 }
 
 function isFirstTime({ sittings, summary }: DaySource): boolean {
-  return sittings.length === 0 && summary.lastSheet === null && !summary.practised;
+  return sittings.length === 0 && summary.lastSheet === null;
 }
 
 function sheetSteps(source: DaySource): readonly Step[] {
-  const { child, today, set, settings, summary } = source;
+  const { child, today, set, summary } = source;
   if (!set || set.facts.length === 0) return [];
   const plan = planSheet({ ...source, day: today, nth: 0, set });
-  if (!plan.takesItself || summary.practised) return [{ what: 'sheet', plan }];
+  const isPractised = plan.takesItself
+    ? summary.practised.itself
+    : summary.practised.done || summary.practised.itself;
+  if (isPractised) return [{ what: 'sheet', plan }];
   return [
-    { what: 'practice', plan: planPractice(child, today, settings.keepTimes) },
+    { what: 'practice', plan: planPractice(child, today, plan) },
     { what: 'sheet', plan },
   ];
 }

@@ -5,8 +5,12 @@ import { seedFor } from './seed';
 /** How many numbers are copied before the first timed sheet (design: a practice of five). */
 export const practiceLength = 5;
 
-/** Numbers to copy, so that a child has met answers that take themselves before they count. */
-export function planPractice(child: Id, day: Day, keepTimes: boolean): SittingPlan {
+/** Numbers to copy, so that a child has met the way answers are taken before they count. */
+export function planPractice(
+  child: Id,
+  day: Day,
+  { takesItself, keepTimes }: Pick<SittingPlan, 'takesItself' | 'keepTimes'>,
+): SittingPlan {
   const seed = seedFor(child, day, 'practice', 0);
   return {
     child,
@@ -16,17 +20,17 @@ export function planPractice(child: Id, day: Day, keepTimes: boolean): SittingPl
     seed,
     prompts: numbersFrom(seed).map((number) => `copy-${number}` as const),
     clock: null,
-    takesItself: true,
+    takesItself,
     onWrong: 'goOn',
     keepTimes,
   };
 }
 
-/** Five different numbers of one and two digits in turn, from a seed. */
+/** Numbers of one and two digits in turn, each different, from a seed. */
 function numbersFrom(seed: number): readonly number[] {
   const start = seed % 8;
   return Array.from({ length: practiceLength }, (_, place) => {
-    const digit = ((start + place * 3) % 8) + 2;
-    return place % 2 === 0 ? digit : digit * 10 + ((digit + 4) % 9) + 1;
-  }).map((number) => Math.min(number, 99));
+    const digit = 2 + ((start + place * 3) % 8);
+    return place % 2 === 0 ? digit : digit * 10 + ((digit + 3) % 10);
+  });
 }

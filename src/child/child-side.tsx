@@ -1,0 +1,182 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import type { Child } from '../core/household/household';
+import type { Step } from '../core/plan/step';
+import type { App } from '../state/app';
+import type { Screen } from '../state/screen';
+import type { SittingRun } from '../state/sitting-run';
+import type { PiecePicture } from '../ui/piece';
+import { AwayScreen } from './away';
+import { CardScreen } from './card-screen';
+import { HandOver } from './hand-over';
+import type { KeyIntent } from './keys';
+import { LongCloth } from './long-cloth';
+import { Next } from './next';
+import type { NextStep } from './pictures';
+import { dyeOf, pictureCloth, picturePiece } from './piece-picture';
+import { PieceScreen } from './piece-screen';
+import { PracticeIntro } from './practice-intro';
+import { Resting } from './resting';
+import { Starting } from './starting';
+import { Told } from './told';
+import { Welcome } from './welcome';
+import { Whose } from './whose';
+
+export interface ChildSideProps {
+  readonly app: App;
+  readonly screen: Exclude<Screen, { on: 'grownUps' }>;
+  readonly onVisit: () => void;
+}
+
+/** The child's side: the one screen that the household's state asks for. */
+export function ChildSide({ app, screen, onVisit }: ChildSideProps) {
+  const { kiosk } = app;
+  const onGrownUps = kiosk.openGrownUps;
+  switch (screen.on) {
+    case 'starting':
+      return <Starting />;
+    case 'welcome':
+      return <Welcome onBegin={onGrownUps} onVisit={onVisit} />;
+    case 'whose':
+      return (
+        <Whose
+          children={screen.children.map(({ child }) => child)}
+          onChoose={kiosk.pick}
+          onGrownUps={onGrownUps}
+        />
+      );
+    case 'next':
+      return <NextStepScreen app={app} {...screen} />;
+    case 'sitting':
+      return <Sitting key={screen.child.id} app={app} child={screen.child} run={screen.run} />;
+    case 'away':
+      return <AwayScreen edge={screen.child.edge} onCarryOn={kiosk.carryOn} onGrownUps={onGrownUps} />;
+    case 'piece': {
+      const { child, sheet, day } = screen;
+      return (
+        <PieceScreen
+          piece={picturePiece(sheet, day.isDone)}
+          edge={child.edge}
+          next={day.steps[0]?.what === 'mending' ? 'mend' : 'goOn'}
+          onNext={kiosk.leavePiece}
+          onGrownUps={onGrownUps}
+        />
+      );
+    }
+    case 'rest': {
+      const { child, day } = screen;
+      const sheet = day.sheets.at(-1);
+      return (
+        <Resting
+          piece={sheet ? picturePiece(sheet, true) : null}
+          edge={child.edge}
+          onLongCloth={kiosk.openCloth}
+          onHandOver={kiosk.handOver}
+          onGrownUps={onGrownUps}
+        />
+      );
+    }
+    case 'handOver':
+      return <HandOver to={screen.to} onTake={() => kiosk.pick(screen.to.id)} onGrownUps={onGrownUps} />;
+    case 'cloth':
+      return <Cloth app={app} child={screen.child} />;
+  }
+}
+
+interface NextStepProps extends Extract<Screen, { on: 'next' }> {
+  readonly app: App;
+}
+
+function NextStepScreen({ app: { kiosk }, child, step, day }: NextStepProps) {
+  const { edge } = child;
+  const onBegin = () => kiosk.goOn(step);
+  const onGrownUps = kiosk.openGrownUps;
+  if (step.what === 'told')
+    return (
+      <Told keepsTimes={child.settings.keepTimes} edge={edge} onGoOn={onBegin} onGrownUps={onGrownUps} />
+    );
+  if (step.what === 'practice')
+    return (
+      <PracticeIntro
+        takesItself={step.plan.takesItself}
+        edge={edge}
+        onBegin={onBegin}
+        onGrownUps={onGrownUps}
+      />
+    );
+  const stepsLeft = day.steps.filter(({ what }) => what !== 'told' && what !== 'piece').length;
+  return (
+    <Next
+      step={pictureOf(step)}
+      stepsLeft={stepsLeft}
+      dye={dyeOf(child.currentSet)}
+      edge={edge}
+      onBegin={onBegin}
+      onGrownUps={onGrownUps}
+    />
+  );
+}
+
+function pictureOf(step: Step): NextStep {
+  switch (step.what) {
+    case 'sheet':
+      if (!step.plan.clock) return 'sheet';
+      return step.plan.clock.sight === 'thread' ? 'threadSheet' : 'bellSheet';
+    case 'mending':
+      return 'mend';
+    case 'row':
+    case 'practice':
+    case 'piece':
+      return step.what;
+    case 'told':
+      return 'practice';
+  }
+}
+
+interface SittingProps {
+  readonly app: App;
+  readonly child: Child;
+  readonly run: SittingRun;
+}
+
+function Sitting({ app, child: { edge, settings }, run }: SittingProps) {
+  // The card listens for as long as it is up, so what it calls must stay the same.
+  const onKey = useMemo(
+    () =>
+      ({ key, atMs, via }: KeyIntent) =>
+        run.press(key, atMs, via),
+    [run],
+  );
+  return (
+    <CardScreen
+      face={run.card}
+      entry={run.entry}
+      layout={settings.layout}
+      order={settings.keypad}
+      hand={settings.hand}
+      edge={edge}
+      clock={run.thread.value}
+      onKey={onKey}
+      onShown={run.shown}
+      onGrownUps={app.kiosk.openGrownUps}
+    />
+  );
+}
+
+function Cloth({ app, child }: { readonly app: App; readonly child: Child }) {
+  const pieces = useSignal<readonly PiecePicture[] | null>(null);
+  useEffect(() => {
+    void app.readWholeCloth(child.id).then((sittings) => {
+      pieces.value = pictureCloth(sittings, child.settings.limits, app.desk.today.value);
+    });
+  }, [app, child]);
+  if (!pieces.value) return <Starting />;
+  return (
+    <LongCloth
+      pieces={pieces.value}
+      edge={child.edge}
+      onBack={app.kiosk.closeCloth}
+      onGrownUps={app.kiosk.openGrownUps}
+    />
+  );
+}

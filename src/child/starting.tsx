@@ -1,0 +1,4 @@
+/** Bare linen while the log is read. */
+export function Starting() {
+  return <main class="screen linen" aria-busy="true" />;
+}
