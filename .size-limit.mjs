@@ -14,7 +14,7 @@ export default [
   {
     name: 'everything that is kept for offline use',
     path: 'dist/**/*',
-    limit: '900 kB',
+    limit: '400 kB',
     gzip: true,
   },
 ];
