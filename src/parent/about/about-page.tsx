@@ -1,0 +1,23 @@
+import type { Desk } from '../../state/desk';
+import { Heading } from '../parts/heading';
+import { aboutWords } from './words';
+
+/** What the tool is and is not. */
+export function AboutPage({ desk }: { readonly desk: Desk }) {
+  const { persisted } = desk.storage.value;
+  return (
+    <>
+      <Heading>{aboutWords.title}</Heading>
+      {aboutWords.parts.map((part) => (
+        <section key={part.title}>
+          <h2>{part.title}</h2>
+          {part.lines.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </section>
+      ))}
+      <h2>{aboutWords.storageTitle}</h2>
+      <p>{persisted === null ? aboutWords.notKnown : persisted ? aboutWords.kept : aboutWords.notKept}</p>
+    </>
+  );
+}

@@ -1,0 +1,34 @@
+import type { FactId } from '../../core/fact/fact';
+import type { Household } from '../../core/household/household';
+import type { Id } from '../../core/record/stamp';
+import type { FactSet } from '../../core/set/fact-set';
+import { ownSet } from '../../core/set/own-set';
+import { setById, teachingSets } from '../../core/set/teaching-sets';
+
+/** A teaching set or a parent's own, the removed ones too, so that old sittings keep their name. */
+export function findSet(household: Household, id: Id): FactSet | null {
+  const own = [...household.ownSets, ...household.removedSets].find((set) => set.id === id);
+  return setById(id) ?? (own ? ownSet(own.id, own.name, own.facts) : null);
+}
+
+/** A set's name for a sentence. */
+export function setName(household: Household, id: Id | null): string {
+  if (id === null) return 'no set';
+  return findSet(household, id)?.name ?? 'a set this version does not know';
+}
+
+/** The parent's own sets that stand. */
+export function ownSets(household: Household): readonly FactSet[] {
+  return household.ownSets.map((set) => ownSet(set.id, set.name, set.facts));
+}
+
+/** How many of a set's facts are ticked as known. */
+export function tickedIn(set: FactSet, ticked: ReadonlySet<FactId>): number {
+  return set.facts.filter((fact) => ticked.has(fact)).length;
+}
+
+/** The first teaching set in the default order with a fact that is not ticked; `null` when all are. */
+export function proposedSet(ticked: ReadonlySet<FactId>): FactSet | null {
+  const groups = teachingSets.filter((set) => set.kind === 'group' && set.reach === 9);
+  return groups.find((set) => tickedIn(set, ticked) < set.facts.length) ?? null;
+}

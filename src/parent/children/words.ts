@@ -1,0 +1,73 @@
+import type { OwnSetFault } from '../../core/set/own-set';
+
+export const setWords = {
+  shelf: 'Operation',
+  ownShelf: 'Own sets',
+  toTwelve: 'Show the sets up to the 12s',
+  size: (facts: number, ticked: number) =>
+    ticked === 0 ? `${facts} facts` : `${facts} facts, ${ticked} of them ticked as known`,
+} as const;
+
+export const childrenWords = {
+  title: 'Children and sets',
+  tabs: 'Child',
+  archivedMark: ' (archived)',
+  add: 'Add a child',
+  addHere: 'Add this child',
+  added: (name: string) => `${name} is here now. Choose a set to begin with.`,
+  cancel: 'Leave it as it is',
+  nameAndEdge: 'Name and woven edge',
+  name: 'Name',
+  keep: 'Keep',
+  kept: 'Kept.',
+  currentSet: 'The current set',
+  learns: (name: string, set: string, facts: number) => `${name} learns “${set}”, ${facts} facts.`,
+  learnsNothing: (name: string) => `${name} has no set to learn from yet.`,
+  proposed: (set: string) => `Next in the usual order, by what is ticked: “${set}”.`,
+  choose: 'Choose another set',
+  chooseFirst: 'Choose a set',
+  chosen: 'Set',
+  start: (set: string) => `Start “${set}”`,
+  startAndKeep: (before: string) => `Keep “${before}” in practice`,
+  counterpart: (set: string) => `Its counterpart is “${set}”.`,
+  startCounterpart: (set: string) => `Start “${set}” instead`,
+  keptSets: 'Kept sets',
+  keptLead: 'Sets already moved on from. A share of every sheet comes from them.',
+  noneKept: 'No set is kept yet.',
+  keepMore: 'Keep another set in practice',
+  letGo: 'No longer keep it',
+  known: 'Known already',
+  knownLead: (name: string) =>
+    `What ${name} answers without working it out. Each mark is kept at once and can be taken back.`,
+  away: 'Archive or delete',
+  archive: (name: string) => `Archive ${name}`,
+  archiveLead: 'An archived child is not asked to sit anything. Every record stays.',
+  bringBack: (name: string) => `Bring ${name} back`,
+  deleteLead: (name: string) =>
+    `Deleting removes every record of ${name} from this device for good. Files you have already saved still hold them. To go on, type the name.`,
+  deleteName: 'The name, to delete for good',
+  delete: (name: string) => `Delete ${name} for good`,
+  deleteMismatch: (name: string) => `Nothing was deleted. To delete, type “${name}” exactly.`,
+  ownSets: 'Own sets',
+  ownLead: 'A set of 6 to 20 facts of your own choice, for any child.',
+  noOwn: 'There is none yet.',
+  makeOwn: 'Make a set',
+  editOwn: 'Change',
+  removeOwn: 'Remove',
+  removedOwn: 'Removed sets',
+  restoreOwn: 'Bring back',
+  ownName: 'Name of the set',
+  picked: (facts: number) => `${facts} facts picked in all; a set has 6 to 20.`,
+  keepOwn: 'Keep this set',
+  factCount: (facts: number) => `${facts} facts`,
+} as const;
+
+export const ownSetFaults: Record<OwnSetFault, string> = {
+  noName: 'A set needs a name.',
+  longName: 'A set’s name can have up to 40 letters.',
+  noFacts: 'Pick the facts of the set on the grid.',
+  tooFew: 'A set has at least 6 facts. Pick a few more.',
+  tooMany: 'A set has at most 20 facts. Take a few out; they make a second set.',
+  repeated: 'A fact is in the set twice.',
+  unknownFact: 'A fact in this set is not known to this version.',
+};

@@ -1,0 +1,78 @@
+import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import type { Gate } from '../../state/gate';
+import { Field } from '../parts/field';
+import { Heading } from '../parts/heading';
+import { Tick } from '../parts/tick';
+import { gateWords, pinSentence } from './words';
+
+export interface PinEntryProps {
+  readonly gate: Gate;
+  readonly onForgot: () => void;
+}
+
+/** The PIN and the waits. What was typed stays in the field during a wait. */
+export function PinEntry({ gate, onForgot }: PinEntryProps) {
+  const text = useSignal('');
+  const said = useSignal<string | null>(null);
+  const isShown = useSignal(false);
+  const form = useRef<HTMLFormElement>(null);
+  const isWaiting = useComputed(() => gate.waitLeftMs.value > 0);
+  const wasWaiting = useRef(false);
+
+  useSignalEffect(() => {
+    if (wasWaiting.current && !isWaiting.value) said.value = gateWords.waitOver;
+    wasWaiting.current = isWaiting.value;
+  });
+
+  async function tryIt(event: Event) {
+    event.preventDefault();
+    const result = await gate.tryPin(text.value);
+    const waitMs = gate.waitLeftMs.value;
+    said.value = result === 'wrong' && waitMs > 0 ? gateWords.waitBegins(waitMs) : pinSentence(result);
+    if (result !== 'wrong') return;
+    text.value = '';
+    form.current?.querySelector<HTMLInputElement>('input[name="pin"]')?.focus();
+  }
+
+  return (
+    <form ref={form} onSubmit={tryIt} noValidate>
+      <Heading>{gateWords.title}</Heading>
+      <p>{gateWords.lead}</p>
+      {/* Password managers fill a PIN only beside a user name. */}
+      <input type="text" name="username" autocomplete="username" value="parent" readOnly hidden />
+      <Field
+        label={gateWords.pin}
+        name="pin"
+        value={text}
+        type={isShown.value ? 'text' : 'password'}
+        digits
+        autoComplete="current-password"
+      />
+      <Tick
+        label={gateWords.showDigits}
+        isOn={isShown.value}
+        onTurn={(isOn) => {
+          isShown.value = isOn;
+        }}
+      />
+      <p class="said" role="status">
+        {said}
+      </p>
+      {/* The falling count is for the eye alone: a screen reader hears the beginning and the end of a wait. */}
+      {isWaiting.value && (
+        <p class="hint" aria-hidden="true">
+          {gateWords.waitLeft(gate.waitLeftMs.value)}
+        </p>
+      )}
+      <div class="actions">
+        <button type="submit" class="main" aria-disabled={isWaiting.value || gate.isChecking.value}>
+          {gate.isChecking.value ? gateWords.checking : gateWords.open}
+        </button>
+        <button type="button" class="quiet" onClick={onForgot}>
+          {gateWords.forgot}
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,125 @@
+import { useSignal } from '@preact/signals';
+import type { Marked } from '../../core/marking/marked';
+import type { Ruling } from '../../core/record/household-record';
+import type { Desk } from '../../state/desk';
+import type { Acting } from '../acting';
+import { Tick } from '../parts/tick';
+import { secondsText } from '../parts/when';
+import type { Entry } from './book-of';
+import { keysOf } from './keys-of';
+import { OutcomeMark } from './outcome-mark';
+import { ruledDraft } from './rule';
+import { markingWords, outcomeText, promptText } from './words';
+
+export interface AnswerTableProps {
+  readonly desk: Desk;
+  readonly entry: Entry;
+  readonly acting: Acting;
+  readonly title: string;
+}
+
+/** A sitting answer by answer, with its times, its keys on request, and a ruling beside each wrong answer. */
+export function AnswerTable({ desk, entry, acting, title }: AnswerTableProps) {
+  const { sat, marked } = entry;
+  const hasKeys = useSignal(false);
+  const { columns } = markingWords;
+  const rule = (ruling: Ruling) => acting.act(() => desk.record([ruledDraft(sat, ruling)]));
+  return (
+    <section>
+      <h2>{title}</h2>
+      <p class="hint">{sat.keepTimes ? markingWords.timesNote : markingWords.noTimes}</p>
+      <div class="no-print">
+        <Tick
+          label={markingWords.keys}
+          isOn={hasKeys.value}
+          onTurn={(isOn) => {
+            hasKeys.value = isOn;
+          }}
+        />
+      </div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable by keyboard */}
+      <section class="table-frame" tabIndex={0} aria-label={title}>
+        <table class="plain answers">
+          <thead>
+            <tr>
+              <th scope="col">{columns.place}</th>
+              <th scope="col">{columns.fact}</th>
+              <th scope="col">{columns.given}</th>
+              <th scope="col">{columns.outcome}</th>
+              <th scope="col">{columns.firstKey}</th>
+              <th scope="col">{columns.taken}</th>
+              <th scope="col" class="no-print">
+                {columns.rule}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {marked.places.map((place) => (
+              <tr key={place.place}>
+                <td>{place.place + 1}</td>
+                <th scope="row">{promptText(place.prompt)}</th>
+                <td>{place.given ?? '–'}</td>
+                <td>
+                  <OutcomeMark place={place} /> {outcomeText(place)}
+                  {hasKeys.value && <p class="hint">{keysOf(sat, place.place)}</p>}
+                </td>
+                <td>{timeText(place.firstKeyMs)}</td>
+                <td>{timeText(place.tookMs)}</td>
+                <td class="no-print">
+                  <PlaceRulings place={place} rule={rule} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </section>
+  );
+}
+
+interface PlaceRulingsProps {
+  readonly place: Marked['places'][number];
+  readonly rule: (ruling: Ruling) => void;
+}
+
+function PlaceRulings({ place, rule }: PlaceRulingsProps) {
+  const at = place.place;
+  if (place.outcome !== 'wrong') return null;
+  const fact = `${at + 1}, ${promptText(place.prompt)}`;
+  return (
+    <span class="place-rulings">
+      <button
+        type="button"
+        class="link"
+        aria-label={`${markingWords.accept}: ${fact}`}
+        onClick={() => rule({ what: 'accept', place: at })}
+      >
+        {markingWords.accept}
+      </button>
+      {place.slip !== true && (
+        <button
+          type="button"
+          class="link"
+          aria-label={`${markingWords.slip}: ${fact}`}
+          onClick={() => rule({ what: 'slip', place: at, slip: true })}
+        >
+          {markingWords.slip}
+        </button>
+      )}
+      {place.slip !== false && (
+        <button
+          type="button"
+          class="link"
+          aria-label={`${markingWords.miscalculation}: ${fact}`}
+          onClick={() => rule({ what: 'slip', place: at, slip: false })}
+        >
+          {markingWords.miscalculation}
+        </button>
+      )}
+    </span>
+  );
+}
+
+function timeText(ms: number | null): string {
+  return ms === null ? '–' : secondsText(ms);
+}

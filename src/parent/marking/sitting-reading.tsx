@@ -1,0 +1,88 @@
+import type { History } from '../../core/household/history';
+import type { Household } from '../../core/household/household';
+import { bandInFirst, rightInFirst } from '../../core/marking/band-in-first';
+import type { ChildSettings } from '../../core/record/settings';
+import type { Desk } from '../../state/desk';
+import { useActing } from '../acting';
+import { findChild, nameOf } from '../children/name-of';
+import { setName } from '../children/set-list';
+import { Heading } from '../parts/heading';
+import { Trouble } from '../parts/trouble';
+import { longDay } from '../parts/when';
+import { turnTo } from '../place';
+import { AnswerTable } from './answer-table';
+import { type Entry, partsOf } from './book-of';
+import { Decided } from './decided';
+import { bandSentence, leftSentence, resultSentence, wouldBeSentence } from './result-words';
+import { WholeRulings } from './whole-rulings';
+import { flagSentences, markingWords, purposeNames, rateSentence, waySentence } from './words';
+
+export interface SittingReadingProps {
+  readonly desk: Desk;
+  readonly history: History;
+  readonly entry: Entry;
+}
+
+/** One sitting: sentences first, then answer by answer, then what the parent has decided. */
+export function SittingReading({ desk, history, entry }: SittingReadingProps) {
+  const acting = useActing();
+  const household = desk.household.value;
+  const { sat, marked, child } = entry;
+  const settings = findChild(household, child)?.settings;
+  const sentences = [
+    ...resultSentences(entry, household, settings),
+    leftSentence(marked),
+    rateSentence(marked),
+    ...flagSentences(marked),
+  ];
+  const parts = partsOf(household, history, sat.id);
+  return (
+    <>
+      <div class="actions no-print">
+        <button type="button" class="quiet" onClick={() => turnTo('marking')}>
+          {markingWords.all}
+        </button>
+      </div>
+      <Heading>
+        {nameOf(household, child)}, {longDay(sat.day)}
+      </Heading>
+      <p>
+        {purposeNames[sat.purpose]} from “{setName(household, sat.set)}”: {waySentence(sat)}
+      </p>
+      {sentences.filter(Boolean).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      <Trouble sentence={acting.trouble} />
+      <div class="two">
+        <WholeRulings desk={desk} entry={entry} acting={acting} />
+        <Decided desk={desk} entry={entry} acting={acting} />
+      </div>
+      <AnswerTable desk={desk} entry={entry} acting={acting} title={markingWords.answers} />
+      {parts.map((part, index) => (
+        <AnswerTable
+          key={part.sat.id}
+          desk={desk}
+          entry={part}
+          acting={acting}
+          title={`${purposeNames[part.sat.purpose]} ${index + 1}`}
+        />
+      ))}
+    </>
+  );
+}
+
+function resultSentences(
+  { sat, marked }: Entry,
+  household: Household,
+  settings: ChildSettings | undefined,
+): readonly string[] {
+  const names = household.settings.bandNames;
+  if (sat.purpose !== 'sheet') return [resultSentence(sat, marked, names)];
+  if (sat.clock || !settings) return [bandSentence(marked, names)];
+  const wouldBe = bandInFirst(marked, settings.allowanceS * 1000);
+  const right = rightInFirst(marked, settings.allowanceS * 1000);
+  return [
+    resultSentence(sat, marked, names),
+    wouldBe ? wouldBeSentence(settings.allowanceS, right, names[wouldBe]) : '',
+  ];
+}

@@ -1,0 +1,156 @@
+import { type PromptId, parsePrompt } from '../../core/fact/prompt';
+import { writtenFact } from '../../core/fact/written';
+import type { Marked } from '../../core/marking/marked';
+import type { Ruling } from '../../core/record/household-record';
+import type { Purpose, Sat } from '../../core/record/sat';
+import { count } from '../words';
+
+type MarkedPlace = Marked['places'][number];
+
+export const purposeNames: Record<Purpose, string> = {
+  sheet: 'Sheet',
+  row: 'Extra row',
+  mending: 'Corrections',
+  practice: 'Practice of the keys',
+};
+
+export const markingWords = {
+  title: 'Marking',
+  none: 'No sheet has been sat yet.',
+  more: 'Show older ones',
+  all: 'All sittings to mark',
+  gone: 'This sitting is no longer here.',
+  sheetsOf: (name: string) => `Sheets of ${name}`,
+  columns: {
+    place: 'No.',
+    fact: 'Fact',
+    given: 'Given',
+    outcome: 'Outcome',
+    firstKey: 'First key after',
+    taken: 'Taken after',
+    rule: 'Your ruling',
+  },
+  answers: 'Answer by answer',
+  keys: 'Show every key',
+  noTimes: 'Times were not kept for this sitting.',
+  timesNote:
+    'Times are from the card’s appearance. Touch runs longer than keys, so compare a child only with itself on one device.',
+  accept: 'Count as right',
+  slip: 'A slip',
+  miscalculation: 'A miscalculation',
+  whole: 'The whole sitting',
+  void: 'Does not count',
+  notOwnWork: 'Not the child’s own work',
+  bandAnyway: 'Give it its band',
+  wrongChild: 'Another child sat it:',
+  move: 'Move it',
+  chooseChild: 'choose',
+  rows: 'Extra rows',
+  rowsAre: (rows: number) => `You sent ${count(rows, 'row', 'rows')}.`,
+  rowsProposed: (rows: number) =>
+    rows === 0
+      ? 'The rule brings no extra row.'
+      : `The rule brings ${count(rows, 'extra row', 'extra rows')}.`,
+  sendRows: (rows: number) => (rows === 0 ? 'No rows' : `Send ${count(rows, 'row', 'rows')}`),
+  decided: 'Decided',
+  undo: 'Undo',
+  redo: 'Redo',
+  undone: 'taken back',
+  hint: 'Each ruling is a record of its own. Undo takes it back; redo brings it in again.',
+} as const;
+
+/** A prompt as written: `7 × 8`, or the number to copy. */
+export function promptText(id: PromptId): string {
+  const prompt = parsePrompt(id);
+  if (!prompt) return id;
+  return prompt.kind === 'fact' ? writtenFact(prompt.fact) : `copy ${prompt.answer}`;
+}
+
+/** An outcome's shape and words; state is told without colour. */
+export function outcomeText(place: MarkedPlace): string {
+  const late = place.byBell || place.given === null ? '' : ', after the bell';
+  switch (place.outcome) {
+    case 'right':
+      return place.accepted ? `right by your ruling${late}` : `right${late}`;
+    case 'wrong':
+      return `${wrongWord(place)}${late}; the answer is ${place.answer}`;
+    case 'skipped':
+      return 'skipped';
+    case 'notReached':
+      return 'not reached';
+    case 'unfinished':
+      return 'unfinished when it ended';
+  }
+}
+
+function wrongWord({ slip }: MarkedPlace): string {
+  if (slip === null) return 'wrong';
+  return slip ? 'wrong: a slip' : 'wrong: a miscalculation';
+}
+
+/** How a sitting was sat: the clock and its sight, the way of taking, how it ended. */
+export function waySentence(sat: Sat): string {
+  const of = `${count(sat.prompts.length, 'fact', 'facts')}`;
+  const clock = sat.clock
+    ? `${sat.clock.allowanceMs / 1000} s on the clock, ${sat.clock.sight === 'hidden' ? 'hidden' : 'seen as a thread'}`
+    : 'without a clock';
+  return `${of}, ${clock}; ${endWords[sat.ended]}.`;
+}
+
+const endWords: Record<Sat['ended'], string> = {
+  finished: 'finished',
+  bell: 'ended by the bell',
+  stopped: 'stopped by a grown-up',
+  torn: 'broken off',
+};
+
+/** The rates of a sitting, as far as its times allow. */
+export function rateSentence(marked: Marked): string {
+  const { factsPerMin, digitsPerMin, medianMs } = marked;
+  const parts = [
+    factsPerMin === null ? '' : `${factsPerMin.toFixed(1)} facts a minute`,
+    digitsPerMin === null ? '' : `${digitsPerMin.toFixed(1)} digits correct a minute`,
+    medianMs === null ? '' : `half of the answers took under ${(medianMs / 1000).toFixed(1)} s`,
+  ].filter(Boolean);
+  return parts.length === 0 ? '' : `${parts.join(', ')}.`;
+}
+
+/** What is worth reading twice: never a verdict. */
+export function flagSentences(marked: Marked): readonly string[] {
+  return [
+    marked.flags?.longSilence
+      ? 'There was a long silence: it may have been a pause, or somebody asked something.'
+      : '',
+    marked.flags?.mashing
+      ? 'Keys came faster than a fact can be read, for a while: have a look at the answers there.'
+      : '',
+  ].filter(Boolean);
+}
+
+/** A ruling as a line of the list of what was decided. `childName` names a child by id. */
+export function rulingText(
+  ruling: Ruling,
+  prompts: readonly PromptId[],
+  childName: (id: string) => string,
+): string {
+  const fact = (place: number) => {
+    const prompt = prompts[place];
+    return prompt === undefined ? `No. ${place + 1}` : `No. ${place + 1}, ${promptText(prompt)}`;
+  };
+  switch (ruling.what) {
+    case 'accept':
+      return `${fact(ruling.place)}: counts as right.`;
+    case 'slip':
+      return `${fact(ruling.place)}: ${ruling.slip ? 'a slip' : 'a miscalculation'}.`;
+    case 'void':
+      return 'The sitting does not count.';
+    case 'wrongChild':
+      return `It was ${childName(ruling.child)} who sat it.`;
+    case 'notOwnWork':
+      return 'It is not the child’s own work.';
+    case 'bandAnyway':
+      return 'It has its band although it was interrupted.';
+    case 'rows':
+      return ruling.rows === 0 ? 'No extra rows.' : `${count(ruling.rows, 'extra row', 'extra rows')} sent.`;
+  }
+}

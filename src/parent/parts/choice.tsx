@@ -1,0 +1,40 @@
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+
+export interface ChoiceOption<T extends string | number> {
+  readonly value: T;
+  readonly label: ComponentChildren;
+}
+
+export interface ChoiceProps<T extends string | number> {
+  readonly legend: string;
+  readonly hint?: string;
+  readonly options: readonly ChoiceOption<T>[];
+  readonly value: T | null;
+  readonly onChoose: (value: T) => void;
+  readonly inRow?: boolean;
+}
+
+/** One of several, as plain radio buttons. */
+export function Choice<T extends string | number>(props: ChoiceProps<T>) {
+  const name = useId();
+  return (
+    <fieldset class={props.inRow ? 'choice choice-row' : 'choice'}>
+      <legend>{props.legend}</legend>
+      {props.hint && <p class="hint">{props.hint}</p>}
+      <div class="choice-options">
+        {props.options.map((option) => (
+          <label key={option.value} class="option">
+            <input
+              type="radio"
+              name={name}
+              checked={option.value === props.value}
+              onChange={() => props.onChoose(option.value)}
+            />
+            <span>{option.label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

@@ -1,0 +1,17 @@
+import type { ComponentChildren } from 'preact';
+
+export interface TickProps {
+  readonly label: ComponentChildren;
+  readonly isOn: boolean;
+  readonly onTurn: (isOn: boolean) => void;
+}
+
+/** A plain tick box with its label. */
+export function Tick({ label, isOn, onTurn }: TickProps) {
+  return (
+    <label class="option">
+      <input type="checkbox" checked={isOn} onChange={(event) => onTurn(event.currentTarget.checked)} />
+      <span>{label}</span>
+    </label>
+  );
+}

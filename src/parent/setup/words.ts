@@ -1,0 +1,60 @@
+export const setupWords = {
+  steps: {
+    storage: 'Before you begin',
+    pin: 'Choose a PIN',
+    code: 'Write this down',
+    child: 'A child',
+    known: 'What is known already?',
+    set: 'The first set',
+    done: 'Ready',
+  },
+  step: (at: number, of: number) => `Step ${at} of ${of}`,
+  goOn: 'Go on',
+  back: 'Back',
+
+  homeScreen:
+    'If this device can put Sumstitch on its home screen, do that first and open it from there. Some devices give the installed app a store of its own, and what you set up here would stay behind in the browser.',
+  howToInstall: 'Look in the browser’s menu for “Install” or “Add to home screen”.',
+  isInstalled: 'Sumstitch is running from the home screen, as it should.',
+  willBeKept: 'This browser has promised to keep what is stored here.',
+  mayBeErased:
+    'This browser has not promised to keep what is stored here. Some browsers erase a site that was not opened for seven days; the home screen app is kept.',
+  staysHere: 'Nothing you type leaves this device.',
+
+  pinLead:
+    'The PIN opens the parent’s pages. It keeps children out; it does not encrypt what is on the device.',
+  keepPin: 'Go on',
+
+  codeLead:
+    'This is the recovery code. If you forget the PIN, it lets you choose a new one, and nothing is lost. It is shown this once.',
+
+  childLead: 'Each child needs a name and a woven edge to know their own cloth by.',
+  childName: 'Name',
+  anotherEdge: 'Draw another edge',
+  edgeNumber: (number: number) => `Edge ${number}`,
+  edge: (name: string) => `The woven edge of ${name || 'the new child'}`,
+
+  knownLead: (name: string) =>
+    `Tick what ${name} answers without working it out. Leave it empty if you are not sure; you can change it at any time.`,
+  nothingYet: 'Nothing yet',
+
+  setLead: (name: string) => `These are the facts ${name} learns first, without a clock.`,
+  proposed: (name: string) => `Proposed: ${name}, the first in the usual order that is not wholly ticked.`,
+  noneLeft: 'Everything is ticked, so there is no set to propose. Choose one to keep in practice.',
+  startSet: (name: string | null) => (name === null ? 'Choose a set' : `Start with “${name}”`),
+
+  doneTitle: (name: string) => `${name} can begin`,
+  doneLead: (name: string, set: string) =>
+    `${name} begins with “${set}”, one sheet a day, without a clock. The first time, Sumstitch tells ${name} that a grown-up sees the answers.`,
+  clockLater:
+    'When the set is accurate the tool will propose the clock. It is yours to turn on, or to leave off.',
+  handOver: (name: string) => `Hand over to ${name}`,
+  another: 'Add another child',
+  pages: 'Go to the parent’s pages',
+} as const;
+
+export const nameFaults = {
+  empty: 'Every child needs a name.',
+  taken: 'There is a child with this name already. Add a letter or a second name to tell them apart.',
+  tooLong: 'A name can have up to 30 letters.',
+} as const;

@@ -1,0 +1,50 @@
+import '../../ui/cloth.css';
+import type { Child } from '../../core/household/household';
+import type { Desk } from '../../state/desk';
+import { WovenEdge } from '../../ui/woven-edge';
+import { useActing } from '../acting';
+import { setName } from '../children/set-list';
+import { Trouble } from '../parts/trouble';
+import { Needs } from './needs';
+import { OnlyToday } from './only-today';
+import { daySentence, todayWords } from './words';
+
+export interface ChildTodayProps {
+  readonly desk: Desk;
+  readonly child: Child;
+}
+
+/** One child's line, needs, changes for today and hand-over. */
+export function ChildToday({ desk, child }: ChildTodayProps) {
+  const acting = useActing();
+  const household = desk.household.value;
+  const day = desk.days.value.get(child.id) ?? null;
+  const isBeingSat = desk.sitting.value.has(child.id);
+  return (
+    <section class="card" aria-label={child.name}>
+      <div class="child-line">
+        <h2>{child.name}</h2>
+        <div class="edge-thin">
+          <WovenEdge edge={child.edge} height={14} />
+        </div>
+      </div>
+      <p>
+        {daySentence(day, child.settings, household.settings.bandNames, setName(household, child.currentSet))}
+      </p>
+      {day && <Needs desk={desk} child={child} day={day} acting={acting} />}
+      <Trouble sentence={acting.trouble} />
+      <div class="actions">
+        <button type="button" class="main" onClick={() => desk.handOver(child.id)}>
+          {todayWords.handOver(child.name)}
+        </button>
+        {isBeingSat && (
+          <button type="button" onClick={() => acting.act(() => desk.openStop(child.id))}>
+            {todayWords.stop}
+          </button>
+        )}
+      </div>
+      {isBeingSat && <p class="hint">{todayWords.stopped}</p>}
+      <OnlyToday desk={desk} child={child} hasSat={(day?.sheets.length ?? 0) > 0} acting={acting} />
+    </section>
+  );
+}

@@ -1,0 +1,106 @@
+import type { ComponentChildren } from 'preact';
+import type { Child } from '../../core/household/household';
+import type { ChildDay } from '../../core/plan/plan-day';
+import type { Need } from '../../core/plan/step';
+import type { Ruling } from '../../core/record/household-record';
+import type { Id } from '../../core/record/stamp';
+import type { Desk } from '../../state/desk';
+import type { Acting } from '../acting';
+import { setName } from '../children/set-list';
+import { ruledDraft } from '../marking/rule';
+import { turnTo } from '../place';
+import { todayWords } from './words';
+
+export interface NeedsProps {
+  readonly desk: Desk;
+  readonly child: Child;
+  readonly day: ChildDay;
+  readonly acting: Acting;
+}
+
+/** What waits for the parent; the child's day never does. */
+export function Needs(props: NeedsProps) {
+  const { needs } = props.day;
+  if (needs.length === 0) return null;
+  return (
+    <>
+      <h3>{todayWords.needs}</h3>
+      <ul class="bare needs">
+        {needs.map((need) => (
+          <li key={need.what}>
+            <OneNeed {...props} need={need} />
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function OneNeed({ desk, child, day, acting, need }: NeedsProps & { readonly need: Need }) {
+  const rule = (sitting: Id, ruling: Ruling) => {
+    const sat = day.sheets.find((sheet) => sheet.ruled.sat.id === sitting)?.ruled.sat;
+    return sat ? acting.act(() => desk.record([ruledDraft(sat, ruling)])) : undefined;
+  };
+  const read = (sitting: Id) => (
+    <button type="button" onClick={() => turnTo('marking', { sitting })}>
+      {todayWords.read}
+    </button>
+  );
+  switch (need.what) {
+    case 'noSet':
+      return (
+        <Line says={todayWords.noSet(child.name)}>
+          <button type="button" onClick={() => turnTo('children', { child: child.id })}>
+            {todayWords.chooseSet}
+          </button>
+        </Line>
+      );
+    case 'rowsWaiting':
+      return (
+        <Line says={todayWords.rowsWaiting(need.rows)}>
+          <button type="button" onClick={() => rule(need.sitting, { what: 'rows', rows: need.rows })}>
+            {todayWords.sendRows(need.rows)}
+          </button>
+          <button type="button" onClick={() => rule(need.sitting, { what: 'rows', rows: 0 })}>
+            {todayWords.waiveRows}
+          </button>
+          {read(need.sitting)}
+        </Line>
+      );
+    case 'rowsStopped':
+      return <Line says={todayWords.rowsStopped}>{read(need.sitting)}</Line>;
+    case 'interrupted':
+      return (
+        <Line says={todayWords.interrupted}>
+          {read(need.sitting)}
+          <button type="button" onClick={() => rule(need.sitting, { what: 'bandAnyway' })}>
+            {todayWords.giveBand}
+          </button>
+        </Line>
+      );
+    case 'proposeClock':
+      return (
+        <Line says={todayWords.proposeClock(setName(desk.household.value, child.currentSet))}>
+          <button
+            type="button"
+            onClick={() =>
+              acting.act(() =>
+                desk.record([{ kind: 'childSettingsChanged', child: child.id, changes: { timed: true } }]),
+              )
+            }
+          >
+            {todayWords.turnClockOn}
+          </button>
+        </Line>
+      );
+  }
+}
+
+function Line({ says, children }: { readonly says: string; readonly children: ComponentChildren }) {
+  return (
+    <>
+      <p>{says}</p>
+      <div class="actions">{children}</div>
+    </>
+  );
+}

@@ -1,0 +1,69 @@
+import type { Child } from '../../core/household/household';
+import type { DayChange } from '../../core/record/household-record';
+import type { Desk } from '../../state/desk';
+import type { Acting } from '../acting';
+import { changeSentences, todayWords } from './words';
+
+export interface OnlyTodayProps {
+  readonly desk: Desk;
+  readonly child: Child;
+  readonly hasSat: boolean;
+  readonly acting: Acting;
+}
+
+const shorterLengths: readonly number[] = [5, 10, 15];
+
+/** What holds for today alone, in two taps, and how to take it back. */
+export function OnlyToday({ desk, child, hasSat, acting }: OnlyTodayProps) {
+  const day = desk.today.value;
+  const change = desk.history.value?.children.get(child.id)?.changes.get(day) ?? {};
+  const inForce = changeSentences(change, child.settings);
+  const isTimed = change.timed ?? child.settings.timed;
+  const length = change.length ?? child.settings.length;
+
+  const record = (next: DayChange) =>
+    acting.act(() => desk.record([{ kind: 'dayChanged', child: child.id, day, change: next }]));
+
+  return (
+    <>
+      {inForce.length > 0 && (
+        <ul class="bare" aria-label={todayWords.onlyFor(child.name)}>
+          {inForce.map(({ says, takeBack }) => (
+            <li key={says}>
+              {says}{' '}
+              <button
+                type="button"
+                class="link"
+                aria-label={`${todayWords.undo}: ${says}`}
+                onClick={() => record(takeBack)}
+              >
+                {todayWords.undo}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {!hasSat && !change.skip && (
+        <details class="no-print">
+          <summary>{todayWords.only}</summary>
+          <div class="actions">
+            <button type="button" onClick={() => record({ timed: !isTimed })}>
+              {isTimed ? todayWords.withoutClock : todayWords.withClock}
+            </button>
+            {shorterLengths
+              .filter((facts) => facts < length)
+              .map((facts) => (
+                <button key={facts} type="button" onClick={() => record({ length: facts })}>
+                  {todayWords.shorter(facts)}
+                </button>
+              ))}
+            <button type="button" onClick={() => record({ skip: true })}>
+              {todayWords.skip}
+            </button>
+          </div>
+          <p class="hint">{todayWords.endsAtNight}</p>
+        </details>
+      )}
+    </>
+  );
+}

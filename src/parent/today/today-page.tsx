@@ -1,0 +1,28 @@
+import type { Desk } from '../../state/desk';
+import { Heading } from '../parts/heading';
+import { longDay } from '../parts/when';
+import { ChildToday } from './child-today';
+import { todayWords } from './words';
+
+/** Each child in one line, with what needs the parent and what can be changed for today. */
+export function TodayPage({ desk }: { readonly desk: Desk }) {
+  const children = desk.household.value.children.filter((child) => !child.archived);
+  return (
+    <>
+      <Heading>
+        {todayWords.title}, {longDay(desk.today.value)}
+      </Heading>
+      {children.length === 0 && <p>{todayWords.allArchived}</p>}
+      {children.map((child) => (
+        <ChildToday key={child.id} desk={desk} child={child} />
+      ))}
+      {children.length > 1 && (
+        <div class="actions">
+          <button type="button" onClick={() => desk.handOver(null)}>
+            {todayWords.whose}
+          </button>
+        </div>
+      )}
+    </>
+  );
+}
