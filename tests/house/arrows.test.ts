@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { arrows, lazy, packages } from './arrows';
+import { arrows, lazyPackages, lazyParts, packages } from './arrows';
 import { partOf, readImports, readSources } from './sources';
 
 const sources = readSources();
+const byFile = new Map(sources.map((source) => [source.file, source]));
 
 describe('imports', () => {
   test('every part of src has its row in the table', () => {
@@ -37,21 +38,29 @@ describe('imports', () => {
   });
 
   test('no file imports itself by way of others', () => {
-    const byFile = new Map(sources.map((source) => [source.file, source]));
-    const next = (file: string) =>
-      (byFile.get(file)?.imports ?? []).flatMap((one) => (one.file && one.when === 'now' ? [one.file] : []));
-    const circles = sources.map(({ file }) => file).filter((file) => walk(next(file), next).has(file));
+    const circles = sources
+      .map(({ file }) => file)
+      .filter((file) => walk(importedNow(file), importedNow).has(file));
     expect(circles).toEqual([]);
   });
 });
 
 describe('the first load', () => {
-  test('brings none of the parts that are fetched later', () => {
-    const byFile = new Map(sources.map((source) => [source.file, source]));
-    const next = (file: string) =>
-      (byFile.get(file)?.imports ?? []).flatMap((one) => (one.file && one.when === 'now' ? [one.file] : []));
-    const loaded = walk(['src/main.tsx'], next);
-    expect([...loaded].filter((file) => lazy.includes(partOf(file)))).toEqual([]);
+  const loaded = walk(['src/main.tsx'], importedNow);
+
+  test('brings none of the parts that are fetched when asked for', () => {
+    expect([...loaded].filter((file) => lazyParts.includes(partOf(file)))).toEqual([]);
+  });
+
+  test('brings none of the packages that can wait', () => {
+    const wrong = sources
+      .filter(({ file }) => loaded.has(file))
+      .flatMap(({ file, imports }) =>
+        imports
+          .filter(({ target, when }) => when === 'now' && lazyPackages.includes(packageOf(target)))
+          .map(({ target }) => `${file} -> ${target}`),
+      );
+    expect(wrong).toEqual([]);
   });
 });
 
@@ -71,6 +80,11 @@ describe('reading imports', () => {
     expect(() => read('export const load = (name: string) => import(name);')).toThrow(/nothing can follow/);
   });
 });
+
+function importedNow(file: string): readonly string[] {
+  const imports = byFile.get(file)?.imports ?? [];
+  return imports.flatMap((one) => (one.file !== null && one.when === 'now' ? [one.file] : []));
+}
 
 function packageOf(target: string): string {
   return target

@@ -30,5 +30,8 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   worker: [],
 };
 
-/** Parts that no first load may bring along: each is fetched when it is asked for, or while idle. */
-export const lazy: readonly string[] = ['parent', 'paper', 'demo', 'sound'];
+/** Parts that no first load may bring along: each is fetched when it is asked for. */
+export const lazyParts: readonly string[] = ['parent', 'paper', 'demo'];
+
+/** Packages that no first load may bring along: each is fetched while idle, or with a lazy part. */
+export const lazyPackages: readonly string[] = ['howler', 'simple-statistics'];
