@@ -93,8 +93,8 @@ function rowSteps({ settings }: DaySource, sheet: SheetDay): readonly Step[] {
   return [{ what: 'row', plan: planAfterSheet(sheet.ruled.sat, 'row', next.facts, settings.keepTimes) }];
 }
 
-function mendingOf({ settings }: DaySource, sheet: SheetDay): readonly Step[] {
-  if (sheet.toMend.length === 0) return [];
+function mendingOf({ settings, today }: DaySource, sheet: SheetDay): readonly Step[] {
+  if (sheet.toMend.length === 0 || hasMendedEnough(sheet, today)) return [];
   const facts = sheet.toMend.map(({ fact }) => fact);
   return [
     {
@@ -103,6 +103,12 @@ function mendingOf({ settings }: DaySource, sheet: SheetDay): readonly Step[] {
       gave: sheet.toMend.map(({ gave }) => gave),
     },
   ];
+}
+
+/** What a child passed over twice while mending waits for another day: today ends on something finished. */
+function hasMendedEnough({ parts }: SheetDay, today: Day): boolean {
+  const last = parts.at(-1)?.sat;
+  return last?.purpose === 'mending' && last.day === today && last.ended === 'finished';
 }
 
 /** Rows a parent ruled on, else those of the band where rows are sent by themselves. */

@@ -10,7 +10,9 @@ export interface SheetDay {
   readonly ruled: RuledSat;
   readonly marked: Marked;
   readonly rows: readonly Marked[];
-  /** Rows and mendings together, in the order they were sat. */
+  /** Its rows and mendings, in the order they were sat. */
+  readonly parts: readonly RuledSat[];
+  /** The same, marked. */
   readonly later: readonly Marked[];
   /** Misses of the sheet and its rows not put right since. */
   readonly toMend: readonly Miss[];
@@ -30,7 +32,7 @@ export function sheetDays(
       const marked = mark(ruled);
       const later = parts.map(mark);
       const rows = parts.flatMap(({ sat }, index) => (sat.purpose === 'row' ? (later[index] ?? []) : []));
-      return { ruled, marked, rows, later, toMend: missesToMend(marked, later) };
+      return { ruled, marked, rows, parts, later, toMend: missesToMend(marked, later) };
     });
 }
 
