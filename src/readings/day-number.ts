@@ -1,0 +1,9 @@
+import type { Day } from '../core/record/stamp';
+
+const msADay = 86_400_000;
+
+/** A local date as a count of days, for differences only. */
+export function dayNumber(day: Day): number {
+  const [year = Number.NaN, month = Number.NaN, date = Number.NaN] = day.split('-').map(Number);
+  return Date.UTC(year, month - 1, date) / msADay;
+}
