@@ -1,4 +1,4 @@
-import type { LogTrouble } from '../log/trouble';
+import type { LogTrouble } from '../state/storage-state';
 import { StepScreen } from './step-screen';
 
 export interface TroubleScreenProps {

@@ -1,5 +1,7 @@
 import type { LogTrouble } from '../log/trouble';
 
+export type { LogTrouble };
+
 /** How safely this device keeps what is recorded. */
 export interface StorageState {
   /** Whether the browser has promised to keep it; `null` when it cannot be asked. */
