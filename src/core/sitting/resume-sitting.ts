@@ -25,6 +25,8 @@ export function resumeSitting(
   return {
     ...state,
     phase: 'away',
+    entry: '',
+    from: null,
     away: spans,
     clockGone: plan.clock !== null,
     ...reckonBell(plan, visits, spans),
