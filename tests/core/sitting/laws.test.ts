@@ -5,7 +5,7 @@ import { toMicro } from '../../../src/core/sitting/bell';
 import { beginSitting, guardMs, type SittingState, stepSitting } from '../../../src/core/sitting/machine';
 import { anyMoves, anyPlan, play } from './random-sitting';
 
-const many = { numRuns: 1500 };
+const many = { numRuns: 1000 };
 
 function holds(law: (run: ReturnType<typeof play>) => void): void {
   fc.assert(
@@ -18,7 +18,7 @@ function onTime({ keys, late = 0 }: Visit): Visit['keys'] {
   return keys.slice(0, keys.length - late);
 }
 
-describe('laws of every sitting', () => {
+describe('laws of every sitting', { timeout: 60_000 }, () => {
   test('random sittings reach every way a card and a sitting can end', () => {
     const seen = new Map<string, number>();
     const note = (what: string) => seen.set(what, (seen.get(what) ?? 0) + 1);
@@ -69,7 +69,7 @@ describe('laws of every sitting', () => {
 
   test('a card never holds more than four digits', () => {
     holds(({ states }) => {
-      for (const { entry } of states) expect(entry).toMatch(/^\d{0,4}$/);
+      expect(states.filter(({ entry }) => !/^\d{0,4}$/.test(entry))).toEqual([]);
     });
   });
 

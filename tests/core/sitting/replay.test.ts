@@ -25,7 +25,7 @@ function bellOf({ firstOnsetMs, bellAtMs, clockGone }: SittingState) {
   return { firstOnsetMs, bellAtMs, clockGone };
 }
 
-describe('replay', () => {
+describe('replay', { timeout: 60_000 }, () => {
   test('a record replays to the state that wrote it, to the microsecond', () => {
     fc.assert(
       fc.property(withTimes, anyMoves, (plan, moves) => {
@@ -62,7 +62,7 @@ describe('replay', () => {
   });
 });
 
-describe('coming back from the journal', () => {
+describe('coming back from the journal', { timeout: 60_000 }, () => {
   test('gives the state that wrote it, the open card void, at every step', () => {
     fc.assert(
       fc.property(withTimes, anyMoves, (plan, moves) => {
@@ -76,7 +76,7 @@ describe('coming back from the journal', () => {
           if (state.phase === 'away') expect(bellOf(resumed)).toEqual(bellOf(state));
         }
       }),
-      { numRuns: 1000 },
+      { numRuns: 500 },
     );
   });
 

@@ -77,6 +77,12 @@ export class Sitter {
     return done ? this.key('done', atMs + digits.length * 100) : this;
   }
 
+  /** All digits at one moment. */
+  typeAll(digits: string, atMs: number): this {
+    for (const digit of digits) this.key(digit as Key, atMs);
+    return this;
+  }
+
   time(atMs: number): this {
     return this.send({ type: 'time', atMs });
   }
