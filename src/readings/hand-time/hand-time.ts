@@ -1,6 +1,7 @@
 import { quantile } from 'simple-statistics';
 import type { Sat, Via, Visit } from '../../core/record/sat';
 import type { Id } from '../../core/record/stamp';
+import { groupBy } from '../group-by';
 import { median } from '../statistics/robust-spread';
 import { type Copy, copiesOf } from './copies';
 import { digitGaps } from './digit-gaps';
@@ -30,12 +31,8 @@ export const copiesPooled = 60;
 
 /** One hand time for each device and way of entry among a child's sittings, which come oldest first. */
 export function handTimes(sats: readonly Sat[]): readonly HandTime[] {
-  const hands = new Map<string, Copy[]>();
-  for (const copy of sats.flatMap(copiesOf)) {
-    const key = `${copy.device} ${copy.via}`;
-    hands.set(key, [...(hands.get(key) ?? []), copy]);
-  }
-  return [...hands.values()].flatMap((copies) => handTimeOf(copies.slice(-copiesPooled)) ?? []);
+  const hands = groupBy(sats.flatMap(copiesOf), ({ device, via }) => `${device} ${via}`);
+  return hands.flatMap((copies) => handTimeOf(copies.slice(-copiesPooled)) ?? []);
 }
 
 function handTimeOf(copies: readonly Copy[]): HandTime | null {

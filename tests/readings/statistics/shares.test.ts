@@ -58,6 +58,12 @@ describe('counts', () => {
     expect(binomialUpTo(2, 3, 1)).toBe(0);
   });
 
+  it('chances of a fair coin are exact, and logarithms carry on where the ways no longer fit a number', () => {
+    expect(binomialUpTo(0, 6, 0.5)).toBe(1 / 64);
+    expect(binomialUpTo(2, 8, 0.5)).toBe(37 / 256);
+    expect(binomialChance(501, 1001, 0.5) / binomialChance(500, 1000, 0.5)).toBeCloseTo(1001 / 1002, 9);
+  });
+
   it('tries with one chance are a binomial', () => {
     fc.assert(
       fc.property(fc.nat(20), fc.nat(20), share, (x, y, chance) => {
