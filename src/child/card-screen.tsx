@@ -15,10 +15,26 @@ export interface CardScreenProps extends CardProps, KeypadProps {
 }
 
 /** One card and the means to answer it, for sheets, rows, mending and practice alike. `onKey` and `onShown` stay the same functions. */
-export function CardScreen({ face, entry, layout, onShown, order, hand, onKey, edge, clock, onGrownUps }: CardScreenProps) {
+export function CardScreen({
+  face,
+  entry,
+  layout,
+  onShown,
+  order,
+  hand,
+  onKey,
+  edge,
+  clock,
+  onGrownUps,
+}: CardScreenProps) {
   useLayoutEffect(() => listenToKeyboard(onKey), [onKey]);
   return (
-    <Shell name={`card-screen ${hand}`} clock={clock} onGrownUps={onGrownUps} {...(edge === undefined ? {} : { edge })}>
+    <Shell
+      name={`card-screen ${hand}`}
+      clock={clock}
+      onGrownUps={onGrownUps}
+      {...(edge === undefined ? {} : { edge })}
+    >
       <div class="table">
         <h1 class="only-heard">{words.app}</h1>
         <Card face={face} entry={entry} layout={layout} onShown={onShown} />

@@ -33,13 +33,21 @@ export function Card({ face, entry, layout, onShown }: CardProps) {
   const lines = isStacked ? stack(parsed, whole) : [write(parsed, whole)];
   const longest = Math.max(...lines.map(({ length }) => length));
   return (
-    <div class={`card ${isStacked ? 'stacked' : 'across'}${whole ? ' whole' : ''}`} style={{ '--signs': `${longest}` }}>
+    <div
+      class={`card ${isStacked ? 'stacked' : 'across'}${whole ? ' whole' : ''}`}
+      style={{ '--signs': `${longest}` }}
+    >
       {wrote !== null && (
         <p class="wrote">
           {words.wrote} <b>{wrote}</b>
         </p>
       )}
-      <Fact key={showing} id={`card-${showing}`} text={lines.join('\n')} onShown={(...at) => onShown(showing, ...at)} />
+      <Fact
+        key={showing}
+        id={`card-${showing}`}
+        text={lines.join('\n')}
+        onShown={(...at) => onShown(showing, ...at)}
+      />
       <output class="answer" aria-label={words.yourAnswer}>
         {entry}
       </output>

@@ -19,7 +19,8 @@ export function guardPage(page: Document): () => void {
 export function fillScreen(page: Document): () => void {
   const ask = () => {
     stop();
-    if (!page.fullscreenElement) page.documentElement.requestFullscreen?.({ navigationUI: 'hide' }).catch(() => undefined);
+    if (!page.fullscreenElement)
+      page.documentElement.requestFullscreen?.({ navigationUI: 'hide' }).catch(() => undefined);
   };
   const stop = () => {
     page.removeEventListener('pointerup', ask);

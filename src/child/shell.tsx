@@ -26,7 +26,7 @@ export function Shell({ children, edge, clock = null, name, onGrownUps }: ShellP
   }, []);
   return (
     <main class={`screen linen ${name}`}>
-      <div class="selvedge">{edge !== undefined && <WovenEdge edge={edge} height={18} />}</div>
+      <div class="selvedge">{edge !== undefined && <WovenEdge edge={edge} height={26} />}</div>
       {onGrownUps && (
         <button type="button" class="knot" aria-label={words.grownUps} onClick={onGrownUps}>
           <svg viewBox="0 0 32 32" aria-hidden="true">

@@ -1,5 +1,5 @@
 import type { Operation } from '../core/fact/fact';
-import { type Dye } from './dye';
+import type { Dye } from './dye';
 import { Stitch, type StitchState, stitchSide } from './stitch';
 
 /** One place of a piece, in the order of the sheet. */
@@ -59,10 +59,13 @@ function Places({ piece }: { readonly piece: PiecePicture }) {
     const x = margin + (index % across) * stitchSide;
     const y = margin + Math.floor(index / across) * stitchSide;
     return (
-      // A piece's places never move, so their number is their name.
-      // biome-ignore lint/suspicious/noArrayIndexKey: see above
       <g key={index} class="place" style={{ '--turn': `${index}` }} transform={`translate(${x} ${y})`}>
-        <Stitch op={place.op} state={place.state} seed={piece.seed + index * 7919} dye={piece.dye ?? 'indigo'} />
+        <Stitch
+          op={place.op}
+          state={place.state}
+          seed={piece.seed + index * 7919}
+          dye={piece.dye ?? 'indigo'}
+        />
       </g>
     );
   });
@@ -76,11 +79,22 @@ export function pieceLength(piece: PiecePicture): number {
 /** A piece as a length of the long cloth: five stitches high, read from the left. */
 export function Length({ piece }: { readonly piece: PiecePicture }) {
   return (
-    <svg class="length" viewBox={`0 0 ${pieceLength(piece) * stitchSide} ${across * stitchSide}`} aria-hidden="true">
+    <svg
+      class="length"
+      viewBox={`0 0 ${pieceLength(piece) * stitchSide} ${across * stitchSide}`}
+      aria-hidden="true"
+    >
       {piece.places.map((place, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a piece's places never move
-        <g key={index} transform={`translate(${Math.floor(index / across) * stitchSide} ${(index % across) * stitchSide})`}>
-          <Stitch op={place.op} state={place.state} seed={piece.seed + index * 7919} dye={piece.dye ?? 'indigo'} />
+        <g
+          key={index}
+          transform={`translate(${Math.floor(index / across) * stitchSide} ${(index % across) * stitchSide})`}
+        >
+          <Stitch
+            op={place.op}
+            state={place.state}
+            seed={piece.seed + index * 7919}
+            dye={piece.dye ?? 'indigo'}
+          />
         </g>
       ))}
     </svg>

@@ -76,7 +76,10 @@ function floats(from: number, count: number): string {
     for (let column = 0; column < count; column += 1) {
       const x = from + column * step;
       const y = from + row * step;
-      d += (row + column) % 2 ? `M${round(x)} ${round(y + step / 2)}h${long}` : `M${round(x + step / 2)} ${round(y)}v${long}`;
+      d +=
+        (row + column) % 2
+          ? `M${round(x)} ${round(y + step / 2)}h${long}`
+          : `M${round(x + step / 2)} ${round(y)}v${long}`;
     }
   }
   return d;

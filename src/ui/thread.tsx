@@ -46,7 +46,7 @@ export function Thread({ allowanceMs, elapsedMs, running }: ThreadProps) {
         <div class="thread-window">
           <div class="thread-held" ref={held} />
         </div>
-        <svg class="needle" viewBox="0 0 64 12">
+        <svg class="needle" viewBox="0 0 64 12" aria-hidden="true">
           <path class="needle-steel" d="M0 6Q6 1.5 16 3L64 6L16 9Q6 10.5 0 6Z" />
           <path class="needle-eye" d="M6 6H14" />
         </svg>

@@ -29,8 +29,16 @@ export function WovenEdge({ edge, height = 20 }: { readonly edge: number; readon
   const first = (turn + round) % pairs.length;
   const second = (first + 1 + (Math.floor(round / pairs.length) % (pairs.length - 1))) % pairs.length;
   return (
-    <svg class="woven-edge" width="100%" height={height} aria-hidden="true">
-      <pattern id={id} width="36" height="36" patternUnits="userSpaceOnUse" patternTransform={`scale(${height / 36})`}>
+    // Wider than any cloth: its height alone gives the scale.
+    <svg
+      class="woven-edge"
+      viewBox="0 0 1000000 36"
+      preserveAspectRatio="xMinYMid slice"
+      width="100%"
+      height={height}
+      aria-hidden="true"
+    >
+      <pattern id={id} width="36" height="36" patternUnits="userSpaceOnUse">
         <path class="ground" d="M0 3h36M0 33h36" />
         <path class={`floats ${pairs[first]}`} d={draw(motif, '#')} />
         <path class={`floats ${pairs[second]}`} d={draw(motif, 'o')} />

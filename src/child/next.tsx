@@ -1,0 +1,37 @@
+import { NextPicture, type NextPictureProps, type NextStep } from './pictures';
+import { StepScreen } from './step-screen';
+import { words } from './words';
+
+export interface NextProps extends NextPictureProps {
+  readonly edge: number;
+  readonly onBegin: () => void;
+  readonly onGrownUps: () => void;
+}
+
+const titles: Record<NextStep, string> = {
+  practice: words.practise,
+  sheet: words.sheet,
+  threadSheet: words.threadSheet,
+  bellSheet: words.bellSheet,
+  row: words.row,
+  mend: words.mendHoles,
+  piece: words.piece,
+};
+
+/** *Next*: the one step to take now. */
+export function Next({ step, stepsLeft, dye = 'indigo', edge, onBegin, onGrownUps }: NextProps) {
+  return (
+    <StepScreen
+      title={titles[step]}
+      edge={edge}
+      onGrownUps={onGrownUps}
+      actions={
+        <button type="button" class="big" onClick={onBegin}>
+          {words.begin}
+        </button>
+      }
+    >
+      <NextPicture step={step} stepsLeft={stepsLeft} dye={dye} />
+    </StepScreen>
+  );
+}

@@ -1,0 +1,53 @@
+import { Stitch } from '../ui/stitch';
+import { Needle } from './pictures';
+import { StepScreen } from './step-screen';
+import { words } from './words';
+
+export interface WelcomeProps {
+  readonly onBegin: () => void;
+  readonly onVisit: () => void;
+  readonly onRestore?: () => void;
+}
+
+/** A device with no child on it yet. */
+export function Welcome({ onBegin, onVisit, onRestore }: WelcomeProps) {
+  return (
+    <StepScreen
+      title={words.app}
+      name="welcome"
+      edge={0}
+      actions={
+        <>
+          <button type="button" class="big" onClick={onBegin}>
+            {words.begin}
+          </button>
+          <button type="button" class="plain" onClick={onVisit}>
+            {words.visit}
+          </button>
+          {onRestore && (
+            <button type="button" class="plain" onClick={onRestore}>
+              {words.restore}
+            </button>
+          )}
+        </>
+      }
+    >
+      <svg class="drawing" viewBox="26 12 208 126" aria-hidden="true">
+        <rect class="patch" x="30" y="16" width="200" height="118" rx="3" />
+        <path class="seam" d="M39 25H221V125H39Z" />
+        {(['add', 'sub', 'mul', 'div'] as const).map((op, index) => (
+          <g key={op} transform={`translate(${52 + index * 40} 40) scale(1.8)`}>
+            <Stitch
+              op={op}
+              state="stitch"
+              seed={index + 2}
+              dye={(['moss', 'walnut', 'indigo', 'heather'] as const)[index] ?? 'indigo'}
+            />
+          </g>
+        ))}
+        <path class="running" d="M52 104H150" />
+        <Needle x={150} y={104} />
+      </svg>
+    </StepScreen>
+  );
+}
