@@ -47,7 +47,11 @@ function openDatabase(name: string): Promise<IDBDatabase> {
   return new Promise((resolve, reject) => {
     const request = indexedDB.open(name, databaseVersion);
     request.onupgradeneeded = () => request.result.createObjectStore(storeName);
-    request.onblocked = () => reject(new LogTroubleError('blocked'));
+    request.onblocked = () => {
+      reject(new LogTroubleError('blocked'));
+      // Should it open after all, nobody waits for it, and it must not stand in another's way.
+      request.addEventListener('success', () => request.result.close());
+    };
     promisifyRequest<IDBDatabase>(request).then(resolve, reject);
   });
 }

@@ -131,6 +131,19 @@ describe('a checkpoint', () => {
     await expectSame(log);
   });
 
+  test('sums up what a ruling gave to its child from another', async () => {
+    const log = await logOfDays(25);
+    const [given] = await append(log, [satDraft('bo', dayOf(3))]);
+    const ruling = { what: 'wrongChild', child: 'ann' } as const;
+    await append(log, [{ kind: 'ruled', child: 'bo', target: given?.id ?? '', targetDay: dayOf(3), ruling }]);
+    await refreshCheckpoint(log, 'ann');
+    expect(await reach(log)).toBe(dayOf(15));
+    const { short, whole } = await bothWays(log, 'ann');
+    expect(short).toEqual(whole);
+    // One fact a sitting: its own 25 and the one given.
+    expect(whole.facts.get('mul-2-3')?.seen).toBe(26);
+  });
+
   test.each([
     ['a sitting of a day it has summed up', () => [satDraft('ann', dayOf(3))]],
     [

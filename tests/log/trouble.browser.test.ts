@@ -80,6 +80,36 @@ test('something that cannot be stored is trouble, and nothing beside it is store
   expect(await dump(log)).toEqual(before);
 });
 
+test('what is acknowledged is complete', async () => {
+  const log = await openFresh();
+  let isComplete = false;
+  const store: UseStore = (mode, work) =>
+    log.store(mode, (real) => {
+      real.transaction.addEventListener('complete', () => {
+        isComplete = true;
+      });
+      return work(real);
+    });
+  await append({ ...log, store }, [ann]);
+  expect(isComplete).toBe(true);
+});
+
+test('a transaction that falls through after its last write is not acknowledged', async () => {
+  const log = await openFresh();
+  const before = await dump(log);
+  const store: UseStore = (mode, work) =>
+    log.store(mode, async (real) => {
+      const result = work(real);
+      // Requests are answered in order, so this one comes after all that `append` asked first.
+      real.get('meta/head').onsuccess = () => {
+        real.count().onsuccess = () => real.transaction.abort();
+      };
+      return result;
+    });
+  expect(await troubleIn(append({ ...log, store }, [ann]))).toBe('unknown');
+  expect(await dump(log)).toEqual(before);
+});
+
 test('a database of a later version is left alone', async () => {
   const name = freshName();
   const later = indexedDB.open(name, 2);
@@ -99,6 +129,19 @@ test('a later version opening in another tab is not held up, and this tab then s
   const later = await wait(indexedDB.open(name, 2));
   expect(await troubleIn(append(log, [ann]))).toBe('later');
   later.close();
+});
+
+test('an old version that another tab holds open is told as such, and is no hindrance once it is closed', async () => {
+  const name = freshName();
+  const old = await wait(indexedDB.open(name, 1));
+  const open = indexedDB.open;
+  indexedDB.open = (asked) => open.call(indexedDB, asked, 2);
+  const opened = await openLog(countingPorts('t'), name).finally(() => {
+    indexedDB.open = open;
+  });
+  expect(opened).toEqual({ what: 'blocked' });
+  old.close();
+  await wait(indexedDB.deleteDatabase(name));
 });
 
 test('a connection closed under the page is opened again', async () => {

@@ -67,6 +67,27 @@ describe('order and duplicates', () => {
     expect(byId.children[0]?.name).toBe('second');
   });
 
+  test('of two records with one id, which only a fault can make, the later holds in any order', () => {
+    const added = { ...stamped(1), ...ann } as HouseholdRecord;
+    const early: HouseholdRecord = {
+      ...stamped(2, { id: 'x' }),
+      kind: 'childChanged',
+      child: 'ann',
+      name: 'Old',
+    };
+    const late: HouseholdRecord = {
+      ...stamped(3, { id: 'x' }),
+      kind: 'childChanged',
+      child: 'ann',
+      name: 'New',
+    };
+    for (const records of [
+      [added, early, late],
+      [late, added, early],
+    ])
+      expect(foldHousehold(records).children[0]?.name).toBe('New');
+  });
+
   test('a tablet that believes it is 2031 does not beat every later save', () => {
     const future = { at: Date.UTC(2031, 0) };
     const early = { ...stamped(2, future), kind: 'childChanged', child: 'ann', name: 'Old' } as const;
