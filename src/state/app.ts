@@ -6,9 +6,8 @@ import type { SittingPlan } from '../core/record/sat';
 import type { Id } from '../core/record/stamp';
 import { deleteChild } from '../log/delete-child';
 import { gateStore } from '../log/gate-store';
-import { isLog, type Log, openLog } from '../log/log';
+import type { Log } from '../log/log';
 import { readHistory } from '../log/reads';
-import type { LogTrouble } from '../log/trouble';
 import { type Book, createBook } from './book';
 import type { Desk } from './desk';
 import { createKiosk, type Kiosk } from './kiosk';
@@ -33,10 +32,8 @@ export interface App {
   close(): void;
 }
 
-/** Opens the household kept under a database name; or says why that cannot be. */
-export async function openApp(ports: Ports, play: PlaySound, name?: string): Promise<App | LogTrouble> {
-  const log = await openLog(ports, name);
-  if (!isLog(log)) return log;
+/** Opens a household over its log, and takes up whatever was being sat when it was last closed. */
+export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<App> {
   const saver = createSaver(ports);
   const today = watchToday(ports);
   const book = createBook(log, today);

@@ -21,10 +21,12 @@ export function createSaver(ports: Ports): Saver {
   const line: (() => Promise<unknown>)[] = [];
   let listeners: (() => void)[] = [];
   let isRunning = false;
+  let cancelRetry = () => {};
 
   async function run(): Promise<void> {
     if (isRunning) return;
     isRunning = true;
+    cancelRetry();
     for (let write = line[0]; write; write = line[0]) {
       try {
         await write();
@@ -33,7 +35,7 @@ export function createSaver(ports: Ports): Saver {
         trouble.value = null;
       } catch (error) {
         trouble.value = troubleOf(error).trouble;
-        ports.after(retryAfterMs, run);
+        cancelRetry = ports.after(retryAfterMs, run);
         break;
       }
     }
