@@ -1,4 +1,4 @@
-import { type Guess, tableOf } from './guess';
+import { type Guess, type Table, tableOf } from './guess';
 import { operationsGiving } from './operations-giving';
 import { keysTouch } from './pad';
 
@@ -47,16 +47,24 @@ export const answerTests: Readonly<Record<AnswerFlag, (guess: Guess) => boolean>
 function operandsAway(guess: Guess): number | null {
   const { fact, number } = guess;
   if (fact.op !== 'mul') return null;
-  const away = tableOf(guess).flatMap((x) => [
-    ...(fact.a * x === number ? [Math.abs(x - fact.b)] : []),
-    ...(x * fact.b === number ? [Math.abs(x - fact.a)] : []),
-  ]);
-  return away.length === 0 ? null : Math.min(...away);
+  const table = tableOf(guess);
+  const away = (kept: number, replaced: number) => {
+    const x = number / kept;
+    return isIn(table, x) ? Math.abs(x - replaced) : Number.POSITIVE_INFINITY;
+  };
+  const nearest = Math.min(away(fact.a, fact.b), away(fact.b, fact.a));
+  return nearest === Number.POSITIVE_INFINITY ? null : nearest;
 }
 
 function isProduct(guess: Guess): boolean {
   const table = tableOf(guess);
-  return table.some((x) => table.some((y) => x * y === guess.number));
+  if (guess.number === 0) return table.from === 0;
+  for (let x = Math.max(1, table.from); x <= table.to; x += 1) if (isIn(table, guess.number / x)) return true;
+  return false;
+}
+
+function isIn({ from, to }: Table, x: number): boolean {
+  return Number.isInteger(x) && x >= from && x <= to;
 }
 
 /** One digit on a key that touches the right one, or a digit doubled or dropped. */

@@ -17,8 +17,20 @@ export interface Guess extends Setting {
   readonly number: number;
 }
 
-/** The operands of the table a product is looked for in: 2 up to the reach, and down to the fact's own 0 or 1. */
-export function tableOf({ fact, reach }: Setting): readonly number[] {
-  const from = Math.min(2, fact.a, fact.b);
-  return Array.from({ length: Math.max(reach, fact.a, fact.b) - from + 1 }, (_, index) => from + index);
+/** The least and the greatest operand of the table a product is looked for in. */
+export interface Table {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** From 2 up to the reach, and down to the fact's own 0 or 1. */
+export function tableOf({ fact, reach }: Setting): Table {
+  return { from: Math.min(2, fact.a, fact.b), to: Math.max(reach, fact.a, fact.b) };
+}
+
+/** All products of a table, each once. */
+export function productsOf({ from, to }: Table): readonly number[] {
+  const products = new Set<number>();
+  for (let x = from; x <= to; x += 1) for (let y = from; y <= x; y += 1) products.add(x * y);
+  return [...products];
 }

@@ -1,6 +1,6 @@
 import { hitsAtLeast } from '../statistics/poisson-binomial';
 import { type AnswerFlag, answerTests } from './answer-flags';
-import { type Setting, tableOf } from './guess';
+import { productsOf, type Setting, tableOf } from './guess';
 import type { WrongAnswer } from './read-error';
 
 /** How an answer was taken: by itself at as many digits as the true one has, or by the done key. */
@@ -12,10 +12,9 @@ export type Pool = 'numbers' | 'products';
 /** The wrong numbers that this way of taking lets through: as long as the true one, or 0 to 99 (199 past it). */
 function wrongNumbers(setting: Setting, taking: Taking, pool: Pool): readonly number[] {
   const { answer } = setting.fact;
-  const table = pool === 'products' ? tableOf(setting) : [];
   const all =
     pool === 'products'
-      ? [...new Set(table.flatMap((x) => table.map((y) => x * y)))]
+      ? productsOf(tableOf(setting))
       : Array.from({ length: answer > 99 ? 200 : 100 }, (_, number) => number);
   const isAsLong = (number: number) => String(number).length === String(answer).length;
   return all.filter((number) => number !== answer && (taking === 'done' || isAsLong(number)));
@@ -54,7 +53,13 @@ export function liftOf(
       : [{ ...answer, digits: answer.given, number: Number(answer.given) }],
   );
   const hits = keyed.filter((guess) => answerTests[flag](guess)).length;
-  const chances = keyed.map((guess) => chanceOf(flag, guess, guess.taking, pool));
+  const known = new Map<string, number>();
+  const chances = keyed.map((guess) => {
+    const key = `${guess.fact.id} ${guess.taking} ${guess.pad} ${guess.reach} ${guess.before}`;
+    const chance = known.get(key) ?? chanceOf(flag, guess, guess.taking, pool);
+    known.set(key, chance);
+    return chance;
+  });
   const expected = chances.reduce((sum, chance) => sum + chance, 0);
   return {
     hits,

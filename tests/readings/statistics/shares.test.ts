@@ -82,6 +82,18 @@ describe('counts', () => {
     expect(hitsAtLeast(3, [0.5, 0.2])).toBe(0);
   });
 
+  it('of more than a thousand tries comes near the exact chance', () => {
+    const chances = Array.from({ length: 1000 }, (_, at) => 0.05 + (at % 10) / 40);
+    // A try that can't hit changes nothing but the count of tries.
+    for (const least of [140, 160, 170, 180, 200]) {
+      const nearly = hitsAtLeast(least, [...chances, 0]);
+      expect(Math.abs(nearly - hitsAtLeast(least, chances))).toBeLessThan(0.005);
+    }
+    const certain = new Array<number>(1500).fill(1);
+    expect(hitsAtLeast(1500, certain)).toBe(1);
+    expect(hitsAtLeast(1501, certain)).toBe(0);
+  });
+
   it('McNemar does not care which way is which, and even ways say nothing', () => {
     fc.assert(
       fc.property(fc.nat(40), fc.nat(40), (one, other) => {
