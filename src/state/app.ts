@@ -47,7 +47,7 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
     highestSeq: () => book.highestSeq(),
   });
   const kiosk = createKiosk({ log, book, sitter, saver, today, play });
-  await Promise.all(book.household.value.children.map(({ id }) => book.meet(id)));
+  await meetEveryone(book);
   await sitter.recover(today.look());
   await kiosk.start();
 
@@ -58,7 +58,11 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
     },
     () => today.look(),
   );
-  const stopListening = log.news.listen((records) => (records ? book.take(records) : void book.reload()));
+  const stopListening = log.news.listen(async (records) => {
+    if (records) book.take(records);
+    else await book.reload();
+    await meetEveryone(book);
+  });
 
   return {
     kiosk,
@@ -77,6 +81,11 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
       log.news.close();
     },
   };
+}
+
+/** Every child's day is planned, also one that was added here or in another tab just now. */
+async function meetEveryone(book: Book): Promise<void> {
+  await Promise.all(book.household.value.children.map(({ id }) => book.meet(id)));
 }
 
 function createDesk(
@@ -107,7 +116,7 @@ function createDesk(
     sitting: computed(() => new Set(sitter.open.value.keys())),
     record: async (drafts) => {
       const records = await book.record(drafts);
-      await Promise.all(book.household.value.children.map(({ id }) => book.meet(id)));
+      await meetEveryone(book);
       return records;
     },
     async undo(target) {
@@ -115,6 +124,7 @@ function createDesk(
     },
     newId: () => ports.randomId(),
     async deleteChild(child) {
+      sitter.stop(child);
       await saver.settled();
       await deleteChild(log, child);
       await book.reload();
