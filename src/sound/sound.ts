@@ -1,7 +1,7 @@
 import type { Howl } from 'howler';
 import mp3 from '../../assets/sounds/sounds.mp3';
-import sprite from '../../assets/sounds/sprite.json';
 import webm from '../../assets/sounds/sounds.webm';
+import sprite from '../../assets/sounds/sprite.json';
 
 /** What can be heard. There is none for a wrong answer. */
 export type SoundName = keyof typeof sprite;
@@ -47,5 +47,13 @@ async function importHowl(): Promise<Howl> {
       [from, length],
     ]),
   );
-  return new Howl({ src: [webm, mp3], sprite: regions, volume: 0.6 });
+  return new Promise((resolve, reject) => {
+    const made: Howl = new Howl({
+      src: [webm, mp3],
+      sprite: regions,
+      volume: 0.6,
+      onload: () => resolve(made),
+      onloaderror: (_id, error) => reject(error),
+    });
+  });
 }

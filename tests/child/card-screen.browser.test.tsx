@@ -1,0 +1,198 @@
+import { type Signal, signal } from '@preact/signals';
+import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { page } from 'vitest/browser';
+import type { CardFace } from '../../src/child/card';
+import { CardScreen, type CardScreenProps } from '../../src/child/card-screen';
+import type { KeyIntent } from '../../src/child/keys';
+import '../../src/ui/tokens.css';
+
+afterEach(cleanup);
+
+const seven: CardFace = { showing: 1, prompt: 'mul-7-8', whole: false, wrote: null };
+
+function show(first: Partial<CardFace> = {}, props: Partial<CardScreenProps> = {}) {
+  const face: Signal<CardFace> = signal({ ...seven, ...first });
+  const entry = signal('');
+  const onKey = vi.fn<(intent: KeyIntent) => void>();
+  const onShown = vi.fn<CardScreenProps['onShown']>();
+  const onGrownUps = vi.fn();
+  render(
+    <CardScreen
+      face={face}
+      entry={entry}
+      layout="across"
+      order="phone"
+      hand="right"
+      clock={null}
+      onKey={onKey}
+      onShown={onShown}
+      onGrownUps={onGrownUps}
+      {...props}
+    />,
+  );
+  return { face, entry, onKey, onShown, onGrownUps };
+}
+
+const fact = () => document.querySelector('.fact');
+const plain = (text: string | null | undefined) => text?.replaceAll('\u00a0', ' ');
+const twoFrames = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+
+describe('the card', () => {
+  it('shows the fact with true signs', () => {
+    const { face } = show();
+    expect(plain(fact()?.textContent)).toBe('7 × 8 =');
+    act(() => {
+      face.value = { ...seven, showing: 2, prompt: 'sub-9-4' };
+    });
+    expect(plain(fact()?.textContent)).toBe('9 − 4 =');
+  });
+
+  it('shows it stacked, and a number to copy as it is', () => {
+    const { face } = show({}, { layout: 'stacked' });
+    expect(plain(fact()?.textContent)).toBe('7\n× 8');
+    act(() => {
+      face.value = { ...seven, showing: 2, prompt: 'copy-47' };
+    });
+    expect(fact()?.textContent).toBe('47');
+  });
+
+  it('is a new, opaque element at every showing, even of the same fact', () => {
+    const { face } = show();
+    const before = fact();
+    act(() => {
+      face.value = { ...seven, showing: 2 };
+    });
+    expect(fact()).not.toBe(before);
+    expect(fact()?.getAttribute('elementtiming')).toBe('card');
+    expect(getComputedStyle(fact() ?? document.body).opacity).toBe('1');
+  });
+
+  it('keeps its elements while digits come and go', () => {
+    const { entry } = show();
+    const [before, answer] = [fact(), screen.getByRole('status')];
+    act(() => {
+      entry.value = '5';
+    });
+    expect(answer.textContent).toBe('5');
+    expect(fact()).toBe(before);
+  });
+
+  it('gives nothing away by the width of the outline', () => {
+    const { face } = show();
+    const width = () => screen.getByRole('status').getBoundingClientRect().width;
+    const two = width();
+    act(() => {
+      face.value = { ...seven, showing: 2, prompt: 'mul-2-3' };
+    });
+    expect(width()).toBe(two);
+  });
+
+  it('shows the own answer as it stands, and the whole fact after a second miss', () => {
+    const { face } = show({ wrote: '54' });
+    expect(screen.getByText('You wrote').textContent).toBe('You wrote 54');
+    act(() => {
+      face.value = { ...seven, showing: 2, wrote: '54', whole: true };
+    });
+    expect(plain(fact()?.textContent)).toBe('7 × 8 = 56');
+  });
+
+  it('gives a hundred onsets for a hundred cards', async () => {
+    const { face, onShown } = show();
+    for (let showing = 2; showing <= 100; showing += 1) {
+      await twoFrames();
+      act(() => {
+        face.value = { ...seven, showing };
+      });
+    }
+    await twoFrames();
+    const firsts = onShown.mock.calls.filter(([, , by]) => by === 'frame').map(([showing]) => showing);
+    expect(firsts).toEqual(Array.from({ length: 100 }, (_, index) => index + 1));
+  });
+
+  it('then tells the moment of painting, a little after the frame began and never for a card that has gone', async () => {
+    const { face, onShown } = show();
+    await vi.waitFor(() => expect(onShown).toHaveBeenCalledTimes(2));
+    const [[, frameMs], [, paintMs, by]] = onShown.mock.calls as [
+      Parameters<CardScreenProps['onShown']>,
+      Parameters<CardScreenProps['onShown']>,
+    ];
+    expect(by).toBe(crossOriginIsolated ? 'element' : 'elementCoarse');
+    expect(Math.abs(paintMs - frameMs)).toBeLessThan(100);
+    act(() => {
+      face.value = { ...seven, showing: 2 };
+    });
+    await vi.waitFor(() => expect(onShown.mock.lastCall).toEqual([2, expect.any(Number), by]));
+    expect(onShown.mock.calls.filter(([showing]) => showing === 1)).toHaveLength(2);
+  });
+});
+
+describe('the card screen', () => {
+  it('takes keys from the keyboard until it is gone', () => {
+    const { onKey } = show();
+    fireEvent.keyDown(document.body, { key: '5', code: 'Digit5' });
+    fireEvent.keyDown(document.body, { key: '6', code: 'Digit6' });
+    fireEvent.keyDown(document.body, { key: '6', code: 'Digit6', repeat: true });
+    fireEvent.keyDown(document.body, { key: 'Enter', code: 'Enter' });
+    expect(onKey.mock.calls.map(([{ key }]) => key)).toEqual(['5', '6', 'done']);
+    cleanup();
+    fireEvent.keyDown(document.body, { key: '5', code: 'Digit5' });
+    expect(onKey).toHaveBeenCalledTimes(3);
+  });
+
+  it('leaves by the knot only', () => {
+    const { onGrownUps } = show();
+    fireEvent.click(screen.getByRole('button', { name: 'Grown-ups' }));
+    expect(onGrownUps).toHaveBeenCalledOnce();
+  });
+
+  const sizes = [
+    [1280, 800, 100],
+    [820, 1180, 100],
+    [390, 844, 66],
+    [320, 568, 48],
+    [844, 390, 48],
+  ] as const;
+
+  it.each(sizes)('fits %i by %i, its keys at least %i px each way', async (width, height, least) => {
+    await page.viewport(width, height);
+    for (const layout of ['across', 'stacked'] as const) {
+      for (const prompt of ['mul-7-8', 'div-144-12'] as const) {
+        for (const whole of [false, true]) {
+          show(
+            { prompt, whole, wrote: '12' },
+            { layout, clock: { allowanceMs: 45_000, elapsedMs: 0, running: true } },
+          );
+          const inView = [...document.querySelectorAll('.key, .fact, .answer, .wrote')];
+          expect(inView.length).toBe(16);
+          const keypad = document.querySelector('.keypad')?.getBoundingClientRect() ?? new DOMRect();
+          for (const element of inView) {
+            const box = element.getBoundingClientRect();
+            const where = `${layout} ${prompt} ${whole} ${element.className}`;
+            expect(box.left, where).toBeGreaterThanOrEqual(0);
+            expect(box.top, where).toBeGreaterThanOrEqual(0);
+            expect(box.right, where).toBeLessThanOrEqual(width);
+            expect(box.bottom, where).toBeLessThanOrEqual(height);
+            if (element.matches('.key')) {
+              expect(Math.min(box.width, box.height), where).toBeGreaterThanOrEqual(least);
+            } else {
+              const isApart =
+                box.right <= keypad.left ||
+                box.left >= keypad.right ||
+                box.bottom <= keypad.top ||
+                box.top >= keypad.bottom;
+              expect(isApart, `${where} lies on the keypad`).toBe(true);
+            }
+          }
+          const face = [...document.querySelectorAll('.fact, .answer')].map((one) =>
+            one.getBoundingClientRect(),
+          );
+          const tall =
+            Math.max(...face.map(({ bottom }) => bottom)) - Math.min(...face.map(({ top }) => top));
+          if (!whole) expect(tall).toBeLessThanOrEqual(height / 3 + 1);
+          cleanup();
+        }
+      }
+    }
+  });
+});

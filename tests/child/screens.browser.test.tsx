@@ -1,0 +1,149 @@
+import { signal } from '@preact/signals';
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import axe from 'axe-core';
+import type { VNode } from 'preact';
+import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
+import { page } from 'vitest/browser';
+import { AwayScreen } from '../../src/child/away';
+import { CardScreen } from '../../src/child/card-screen';
+import { HandOver } from '../../src/child/hand-over';
+import { LongCloth } from '../../src/child/long-cloth';
+import { Next } from '../../src/child/next';
+import type { NextStep } from '../../src/child/pictures';
+import { PieceScreen } from '../../src/child/piece-screen';
+import { PracticeIntro } from '../../src/child/practice-intro';
+import { Resting } from '../../src/child/resting';
+import { Told } from '../../src/child/told';
+import { Welcome } from '../../src/child/welcome';
+import { Whose } from '../../src/child/whose';
+import type { PiecePicture } from '../../src/ui/piece';
+import '../../src/ui/cloth.css';
+import '../../src/ui/tokens.css';
+
+beforeAll(() => {
+  document.documentElement.lang = 'en';
+  document.title = 'Sumstitch';
+});
+afterEach(cleanup);
+
+const no = () => undefined;
+const piece: PiecePicture = {
+  seed: 7,
+  places: (['stitch', 'hole', 'mended', 'plain', 'loose', 'stitch'] as const).map((state) => ({
+    op: 'mul',
+    state,
+  })),
+};
+const names = ['Wren', 'Teo', 'Juniper'];
+const cloths = names.map((name, index) => ({ id: name, name, edge: index }));
+const steps: readonly NextStep[] = ['practice', 'sheet', 'threadSheet', 'bellSheet', 'row', 'mend', 'piece'];
+
+const card = (wrote: string | null, whole: boolean) => (
+  <CardScreen
+    face={signal({ showing: 1, prompt: 'mul-7-8', whole, wrote })}
+    entry={signal('5')}
+    layout="across"
+    order="phone"
+    hand="right"
+    edge={2}
+    clock={{ allowanceMs: 45_000, elapsedMs: 0, running: true }}
+    onKey={no}
+    onShown={no}
+    onGrownUps={no}
+  />
+);
+
+const screens: Readonly<Record<string, () => VNode>> = {
+  welcome: () => <Welcome onBegin={no} onVisit={no} />,
+  'welcome with a file': () => <Welcome onBegin={no} onVisit={no} onRestore={no} />,
+  whose: () => <Whose children={cloths} onChoose={no} onGrownUps={no} />,
+  'hand over': () => <HandOver to={{ id: 't', name: 'Teo', edge: 1 }} onTake={no} onGrownUps={no} />,
+  'practice, taken': () => <PracticeIntro takesItself edge={2} onBegin={no} onGrownUps={no} />,
+  'practice, done key': () => <PracticeIntro takesItself={false} edge={2} onBegin={no} onGrownUps={no} />,
+  told: () => <Told keepsTimes edge={2} onGoOn={no} onGrownUps={no} />,
+  'told without times': () => <Told keepsTimes={false} edge={2} onGoOn={no} onGrownUps={no} />,
+  card: () => card(null, false),
+  'mend card': () => card('54', false),
+  'mend card, whole': () => card('54', true),
+  away: () => <AwayScreen edge={2} onCarryOn={no} onGrownUps={no} />,
+  'piece with holes': () => <PieceScreen piece={piece} edge={2} next="mend" onNext={no} onGrownUps={no} />,
+  piece: () => <PieceScreen piece={piece} edge={2} next="goOn" onNext={no} onGrownUps={no} />,
+  resting: () => <Resting piece={piece} edge={2} onLongCloth={no} onHandOver={no} onGrownUps={no} />,
+  'long cloth': () => <LongCloth pieces={[piece, piece]} edge={2} onBack={no} onGrownUps={no} />,
+  ...Object.fromEntries(
+    steps.map((step) => [
+      `next, ${step}`,
+      () => <Next step={step} stepsLeft={3} edge={2} onBegin={no} onGrownUps={no} />,
+    ]),
+  ),
+};
+
+const seenWords = () =>
+  [...document.querySelectorAll('h1:not(.only-heard), button, p.wrote')]
+    .flatMap((element) => (element.textContent ?? '').split(/\s+/))
+    .filter((word) => /[a-z]/i.test(word) && !names.includes(word));
+
+describe.each(Object.entries(screens))('%s', (_name, show) => {
+  it('has nothing for axe to find', async () => {
+    render(show());
+    // Appearing stitches are see-through at first; judge the screen as it stays.
+    for (const animation of document.getAnimations()) animation.finish();
+    const { violations } = await axe.run(document.body, { rules: { region: { enabled: true } } });
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join()}`)).toEqual([]);
+  });
+
+  it('has at most six words', () => {
+    render(show());
+    expect(seenWords().length, seenWords().join(' ')).toBeLessThanOrEqual(6);
+  });
+
+  it.each([
+    [1280, 800],
+    [820, 1180],
+    [390, 844],
+    [320, 568],
+    [844, 390],
+  ])('has all its buttons in view at %i by %i', async (width, height) => {
+    await page.viewport(width, height);
+    render(show());
+    for (const button of document.querySelectorAll('button')) {
+      const box = button.getBoundingClientRect();
+      expect(
+        Math.min(box.left, box.top, width - box.right, height - box.bottom),
+        button.outerHTML,
+      ).toBeGreaterThanOrEqual(0);
+      expect(Math.min(box.width, box.height), button.outerHTML).toBeGreaterThanOrEqual(48);
+    }
+  });
+});
+
+describe('what the screens ask', () => {
+  it('gives the child whose cloth was pressed', () => {
+    const onChoose = vi.fn();
+    render(<Whose children={cloths} onChoose={onChoose} onGrownUps={no} />);
+    fireEvent.click(screen.getByRole('button', { name: 'Teo' }));
+    expect(onChoose).toHaveBeenCalledExactlyOnceWith('Teo');
+  });
+
+  it('hangs as many loose ends as steps are left', () => {
+    render(<Next step="sheet" stepsLeft={4} edge={2} onBegin={no} onGrownUps={no} />);
+    expect(document.querySelectorAll('.yarn')).toHaveLength(4);
+  });
+
+  it('hurries the finishing moment with a tap', () => {
+    render(<PieceScreen piece={piece} edge={2} next="goOn" onNext={no} onGrownUps={no} />);
+    expect(document.getAnimations().length).toBeGreaterThan(0);
+    fireEvent.pointerDown(screen.getByRole('img', { name: 'Your piece' }));
+    expect(document.querySelector('.appearing')).toBeNull();
+  });
+
+  it('draws of ten years of cloth only what is near, the newest end first', () => {
+    const pieces = Array.from({ length: 1_800 }, (_, seed) => ({ ...piece, seed }));
+    render(<LongCloth pieces={pieces} edge={2} onBack={no} onGrownUps={no} />);
+    const drawn = document.querySelectorAll('.length').length;
+    expect(drawn).toBeGreaterThan(0);
+    expect(drawn).toBeLessThan(100);
+    const strip = document.querySelector('.strip') ?? document.body;
+    expect(strip.scrollLeft + strip.clientWidth).toBeGreaterThan(strip.scrollWidth - 2);
+  });
+});
