@@ -6,7 +6,7 @@ import { useActing } from '../acting';
 import { Tick } from '../parts/tick';
 import { Trouble } from '../parts/trouble';
 import type { OneChildProps } from './name-and-edge';
-import { findSet, ownSets, proposedSet } from './set-list';
+import { coveredFacts, findSet, ownSets, proposedSet } from './set-list';
 import { SetPicker } from './set-picker';
 import { childrenWords } from './words';
 
@@ -15,7 +15,7 @@ export function CurrentSet({ desk, child }: OneChildProps) {
   const { act, trouble } = useActing();
   const household = desk.household.value;
   const current = child.currentSet === null ? null : findSet(household, child.currentSet);
-  const proposed = proposedSet(child.ticked);
+  const proposed = proposedSet(coveredFacts(household, child));
   const counterpart = current && counterpartOf(current);
   const chosen = useSignal<FactSet | null>(proposed);
   const isKeeping = useSignal(true);

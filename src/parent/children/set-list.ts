@@ -1,5 +1,5 @@
 import type { FactId } from '../../core/fact/fact';
-import type { Household } from '../../core/household/household';
+import type { Child, Household } from '../../core/household/household';
 import type { Id } from '../../core/record/stamp';
 import type { FactSet } from '../../core/set/fact-set';
 import { ownSet } from '../../core/set/own-set';
@@ -27,8 +27,15 @@ export function tickedIn(set: FactSet, ticked: ReadonlySet<FactId>): number {
   return set.facts.filter((fact) => ticked.has(fact)).length;
 }
 
-/** The first teaching set in the default order with a fact that is not ticked; `null` when all are. */
-export function proposedSet(ticked: ReadonlySet<FactId>): FactSet | null {
+/** What counts as known when a set is proposed: facts ticked, and those of the current and the kept sets. */
+export function coveredFacts(household: Household, child: Child): ReadonlySet<FactId> {
+  const sets = [...child.keptSets, ...(child.currentSet === null ? [] : [child.currentSet])];
+  const facts = sets.flatMap((set) => findSet(household, set)?.facts ?? []);
+  return new Set([...child.ticked, ...facts]);
+}
+
+/** The first teaching set in the default order with a fact that is not among those known; `null` when all are. */
+export function proposedSet(known: ReadonlySet<FactId>): FactSet | null {
   const groups = teachingSets.filter((set) => set.kind === 'group' && set.reach === 9);
-  return groups.find((set) => tickedIn(set, ticked) < set.facts.length) ?? null;
+  return groups.find((set) => tickedIn(set, known) < set.facts.length) ?? null;
 }

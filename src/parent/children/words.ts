@@ -23,7 +23,7 @@ export const childrenWords = {
   currentSet: 'The current set',
   learns: (name: string, set: string, facts: number) => `${name} learns “${set}”, ${facts} facts.`,
   learnsNothing: (name: string) => `${name} has no set to learn from yet.`,
-  proposed: (set: string) => `Next in the usual order, by what is ticked: “${set}”.`,
+  proposed: (set: string) => `Next in the usual order, after what is known: “${set}”.`,
   choose: 'Choose another set',
   chooseFirst: 'Choose a set',
   chosen: 'Set',

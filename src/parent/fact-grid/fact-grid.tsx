@@ -3,7 +3,7 @@ import { useComputed, useSignal } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
 import type { Fact, FactId, Operation } from '../../core/fact/fact';
 import type { Reach } from '../../core/fact/fact-list';
-import { writtenFact } from '../../core/fact/written';
+import { writtenWhole } from '../../core/fact/written';
 import { cellNumber, tableShape } from './table-shape';
 import { type GridPlace, walk } from './walk';
 import { type GridWords, gridWords } from './words';
@@ -83,7 +83,7 @@ export function FactGrid({ op, reach, marked, words, onMark }: FactGridProps) {
                       at={{ row, column }}
                       place={place}
                       text={`${cellNumber(fact)}`}
-                      says={`${writtenFact(fact)}, ${marked.has(fact.id) ? words.marked : words.unmarked}`}
+                      says={`${writtenWhole(fact)}, ${marked.has(fact.id) ? words.marked : words.unmarked}`}
                       isMarked={marked.has(fact.id)}
                       onPress={() => onMark([fact.id], !marked.has(fact.id))}
                     />

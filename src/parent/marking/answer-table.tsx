@@ -48,9 +48,6 @@ export function AnswerTable({ desk, entry, acting, title }: AnswerTableProps) {
               <th scope="col">{columns.outcome}</th>
               <th scope="col">{columns.firstKey}</th>
               <th scope="col">{columns.taken}</th>
-              <th scope="col" class="no-print">
-                {columns.rule}
-              </th>
             </tr>
           </thead>
           <tbody>
@@ -59,15 +56,13 @@ export function AnswerTable({ desk, entry, acting, title }: AnswerTableProps) {
                 <td>{place.place + 1}</td>
                 <th scope="row">{promptText(place.prompt)}</th>
                 <td>{place.given ?? '–'}</td>
-                <td>
+                <td class="wraps">
                   <OutcomeMark place={place} /> {outcomeText(place)}
+                  <PlaceRulings place={place} rule={rule} />
                   {hasKeys.value && <p class="hint">{keysOf(sat, place.place)}</p>}
                 </td>
                 <td>{timeText(place.firstKeyMs)}</td>
                 <td>{timeText(place.tookMs)}</td>
-                <td class="no-print">
-                  <PlaceRulings place={place} rule={rule} />
-                </td>
               </tr>
             ))}
           </tbody>
@@ -87,7 +82,7 @@ function PlaceRulings({ place, rule }: PlaceRulingsProps) {
   if (place.outcome !== 'wrong') return null;
   const fact = `${at + 1}, ${promptText(place.prompt)}`;
   return (
-    <span class="place-rulings">
+    <span class="place-rulings no-print">
       <button
         type="button"
         class="link"

@@ -1,5 +1,5 @@
 import { type Band, scaleLimit } from '../../core/marking/band';
-import type { Marked } from '../../core/marking/marked';
+import type { Marked, NoBand } from '../../core/marking/marked';
 import type { Sat } from '../../core/record/sat';
 import type { HouseholdSettings } from '../../core/record/settings';
 import { count, sentence } from '../words';
@@ -9,10 +9,19 @@ type BandNames = HouseholdSettings['bandNames'];
 /** How a sitting came out, in one sentence: the band with its count, or the count alone and why. */
 export function resultSentence(sat: Sat, marked: Marked, names: BandNames): string {
   const of = sat.prompts.length;
-  if (!sat.clock) return `${marked.right} of ${of} right, without a clock.`;
+  const voided = marked.noBand === 'voided' ? ' It does not count.' : '';
+  if (!sat.clock) return `${marked.right} of ${of} right, without a clock.${voided}`;
   if (marked.band) return `${names[marked.band]}: ${marked.rightByBell} right by the bell, of ${of}.`;
-  return `${marked.rightByBell} right by the bell, of ${of}; no band.`;
+  return `${marked.rightByBell} right by the bell, of ${of}; ${noBandWords[marked.noBand ?? 'untimed']}.`;
 }
+
+const noBandWords: Record<NoBand, string> = {
+  voided: 'does not count',
+  notOwnWork: 'no band, not the child’s own work',
+  untimed: 'no band',
+  second: 'no band, a second sheet',
+  interrupted: 'no band, interrupted',
+};
 
 /** Why a band was given, with the limits for a sheet of its length, or why none was. */
 export function bandSentence(marked: Marked, names: BandNames): string {

@@ -28,7 +28,6 @@ export const markingWords = {
     outcome: 'Outcome',
     firstKey: 'First key after',
     taken: 'Taken after',
-    rule: 'Your ruling',
   },
   answers: 'Answer by answer',
   keys: 'Show every key',

@@ -16,7 +16,7 @@ export function secondsText(ms: number): string {
   return `${(ms / 1000).toFixed(1)} s`;
 }
 
-/** `4 min`, at least one. */
-export function minutesText(ms: number): string {
-  return `${Math.max(1, Math.round(ms / 60_000))} min`;
+/** How long a sitting took: `50 s`, from a minute and a half on `2 min`. */
+export function spanText(ms: number): string {
+  return ms < 90_000 ? `${Math.round(ms / 1000)} s` : `${Math.round(ms / 60_000)} min`;
 }

@@ -38,7 +38,7 @@ export function SetStep({ desk, child }: SetStepProps) {
       <p>{setupWords.setLead(nameOf(household, child))}</p>
       <p class="hint">{proposed ? setupWords.proposed(proposed.name) : setupWords.noneLeft}</p>
       <SetPicker
-        legend={setupWords.steps.set}
+        legend={setupWords.set}
         chosen={chosen.value}
         ticked={ticked}
         own={ownSets(household)}

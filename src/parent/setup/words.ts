@@ -41,6 +41,7 @@ export const setupWords = {
   setLead: (name: string) => `These are the facts ${name} learns first, without a clock.`,
   proposed: (name: string) => `Proposed: ${name}, the first in the usual order that is not wholly ticked.`,
   noneLeft: 'Everything is ticked, so there is no set to propose. Choose one to keep in practice.',
+  set: 'Set',
   startSet: (name: string | null) => (name === null ? 'Choose a set' : `Start with “${name}”`),
 
   doneTitle: (name: string) => `${name} can begin`,

@@ -7,7 +7,7 @@ import { setName } from '../children/set-list';
 import { bookOf, type Entry } from '../marking/book-of';
 import { purposeNames } from '../marking/words';
 import { Heading } from '../parts/heading';
-import { minutesText, shortDay } from '../parts/when';
+import { shortDay, spanText } from '../parts/when';
 import { place, turnTo } from '../place';
 import { insideWords } from '../words';
 import { sittingsWords } from './words';
@@ -118,7 +118,7 @@ function SittingRow({ desk, entry }: { readonly desk: Desk; readonly entry: Entr
         {sat.clock ? sittingsWords.byBell(marked.rightByBell, of) : sittingsWords.right(marked.right, of)}
       </td>
       <td>{rulings.voided ? sittingsWords.voided : band}</td>
-      <td>{sat.endedMs === null ? '–' : minutesText(sat.endedMs)}</td>
+      <td>{sat.endedMs === null ? '–' : spanText(sat.endedMs)}</td>
     </tr>
   );
 }

@@ -1,0 +1,155 @@
+import { expect, test, vi } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import type { Draft } from '../../../src/core/record/record';
+import { place } from '../../../src/parent/place';
+import { findings } from '../axe';
+import { fakeDesk } from '../fake-desk';
+import { teosSheet, twoChildren, wrensSheet } from '../made-household';
+import { openPages } from '../open-pages';
+
+const away = [{ why: 'hidden', fromMs: 20_000, toMs: 25_000, afterVisits: 5 }] as const;
+
+async function readTeos(more: readonly Draft[] = [], sheet = teosSheet()) {
+  const desk = fakeDesk('2026-11-25', [...twoChildren, wrensSheet(), sheet, ...more]);
+  const view = await openPages(desk, 'marking');
+  await userEvent.click(await view.findByRole('button', { name: /^Teo, Wed 25 Nov 2026/ }));
+  await view.findByRole('heading', { level: 1, name: 'Teo, Wednesday 25 November 2026' });
+  const target = place.value.sitting;
+  const press = (name: string | RegExp) => userEvent.click(view.getByRole('button', { name }));
+  const band = () => view.container.textContent ?? '';
+  return { ...view, desk, target, press, band };
+}
+
+const rulings = (desk: Awaited<ReturnType<typeof readTeos>>['desk']) =>
+  desk.drafts.filter(({ kind }) => kind === 'ruled');
+
+test('a sitting stands answer by answer: fact, given, outcome in words, first key and time taken', async () => {
+  const { container } = await readTeos();
+  const rows = [...container.querySelectorAll('table.answers tbody tr')].map((row) =>
+    [...row.querySelectorAll('td, th')].map((cell) => cell.textContent?.replace(/Count as.*/, '').trim()),
+  );
+  expect(rows).toHaveLength(25);
+  expect(rows[1]).toEqual(['2', '2 × 7', '14', 'right', '2.2 s', '2.8 s']);
+  expect(rows[3]).toEqual(['4', '4 × 7', '99', 'wrong; the answer is 28', '2.2 s', '2.8 s']);
+  expect(rows[5]?.slice(0, 4)).toEqual(['6', '6 × 7', '–', 'skipped']);
+  expect(rows[16]?.[3]).toBe('right, after the bell');
+  expect(rows[24]?.[3]).toBe('not reached');
+  expect(container.textContent).toContain('14 right by the bell of 25: Loose, 10 to 14.');
+});
+
+test('every key is shown with its time on request', async () => {
+  const { getByRole, container } = await readTeos();
+  expect(container.textContent).not.toContain('by touch');
+  await userEvent.click(getByRole('checkbox', { name: 'Show every key' }));
+  expect(container.textContent).toContain(
+    '1 2.20 s by touch, 4 2.50 s by touch, done 2.80 s by touch, taken',
+  );
+});
+
+test('an accepted answer counts by the bell; undo takes it back, redo brings it in again', async () => {
+  const { desk, target, press, band, findByRole } = await readTeos();
+  await press('Count as right: 4, 4 × 7');
+  expect(rulings(desk)).toEqual([
+    { kind: 'ruled', child: 'teo', target, targetDay: '2026-11-25', ruling: { what: 'accept', place: 3 } },
+  ]);
+  await vi.waitFor(() => expect(band()).toContain('15 right by the bell of 25: Even, 15 to 19.'));
+  await press(/^Undo: No\. 4/);
+  await vi.waitFor(() => expect(band()).toContain('14 right by the bell of 25: Loose'));
+  await findByRole('button', { name: /^Redo: No\. 4/ });
+  await press(/^Redo: No\. 4/);
+  await vi.waitFor(() => expect(band()).toContain('15 right by the bell of 25: Even'));
+  expect(desk.drafts.map(({ kind }) => kind)).toEqual(['ruled', 'undone', 'undone']);
+});
+
+test('a wrong answer is called a slip or a miscalculation, the later word holding', async () => {
+  const { desk, press, band } = await readTeos();
+  await press('A slip: 4, 4 × 7');
+  await vi.waitFor(() => expect(band()).toContain('wrong: a slip; the answer is 28'));
+  await press('A miscalculation: 4, 4 × 7');
+  await vi.waitFor(() => expect(band()).toContain('wrong: a miscalculation; the answer is 28'));
+  expect(rulings(desk).map((draft) => 'ruling' in draft && draft.ruling)).toEqual([
+    { what: 'slip', place: 3, slip: true },
+    { what: 'slip', place: 3, slip: false },
+  ]);
+});
+
+test('the whole sitting is voided, or is not the child’s own work, and says so', async () => {
+  const { press, band } = await readTeos();
+  await press('Not the child’s own work');
+  await vi.waitFor(() => expect(band()).toContain('You ruled that it is not the child’s own work'));
+  await press('Does not count');
+  await vi.waitFor(() => expect(band()).toContain('You ruled that it does not count.'));
+});
+
+test('an interrupted sitting has no band until the parent gives it one', async () => {
+  const { press, band } = await readTeos([], teosSheet({ away }));
+  expect(band()).toContain('It was interrupted, so it has no band unless you give it one.');
+  await press('Give it its band');
+  await vi.waitFor(() => expect(band()).toContain('right by the bell of 25: Loose'));
+});
+
+test('a sitting of the wrong child is moved, and moved back by undo', async () => {
+  const { desk, target, press, findByRole, getByLabelText } = await readTeos();
+  await userEvent.selectOptions(getByLabelText('Another child sat it:'), 'Wren');
+  await press('Move it');
+  await findByRole('heading', { level: 1, name: 'Wren, Wednesday 25 November 2026' });
+  expect(rulings(desk)).toEqual([
+    {
+      kind: 'ruled',
+      child: 'teo',
+      target,
+      targetDay: '2026-11-25',
+      ruling: { what: 'wrongChild', child: 'wren' },
+    },
+  ]);
+  await press(/^Undo: It was Wren/);
+  await findByRole('heading', { level: 1, name: 'Teo, Wednesday 25 November 2026' });
+});
+
+test('rows are sent, changed and waived, each by a ruling', async () => {
+  const { desk, press, band } = await readTeos();
+  expect(band()).toContain('The rule brings one extra row.');
+  await press('Send two rows');
+  await vi.waitFor(() => expect(band()).toContain('You sent two rows.'));
+  await press('No rows');
+  await vi.waitFor(() => expect(band()).toContain('You sent no rows.'));
+  expect(rulings(desk).map((draft) => 'ruling' in draft && draft.ruling)).toEqual([
+    { what: 'rows', rows: 2 },
+    { what: 'rows', rows: 0 },
+  ]);
+});
+
+test('extra rows and corrections stand below their sheet', async () => {
+  const desk = fakeDesk('2026-11-25', [...twoChildren, teosSheet()]);
+  const [sheet] = desk.records().filter(({ kind }) => kind === 'sat');
+  await desk.record([teosSheet({ purpose: 'row', of: sheet?.id ?? '', clock: null })]);
+  const view = await openPages(desk, 'marking');
+  expect(await view.findAllByRole('button', { name: /^Teo, Wed/ })).toHaveLength(1);
+  await userEvent.click(view.getByRole('button', { name: /^Teo, Wed/ }));
+  await view.findByRole('heading', { level: 2, name: 'Extra row 1' });
+});
+
+test('an untimed sheet’s first 45 s are a sentence', async () => {
+  const desk = fakeDesk('2026-11-25', [...twoChildren, wrensSheet()]);
+  const view = await openPages(desk, 'marking');
+  await userEvent.click(await view.findByRole('button', { name: /^Wren, Wed/ }));
+  await view.findByText('Nine were right in the first 45 s: with a clock that would have been Firm.');
+});
+
+test('a ruling that can’t be stored is told, and nothing changes', async () => {
+  const { desk, press, band } = await readTeos();
+  desk.refuse('full');
+  await press('Does not count');
+  await vi.waitFor(() => expect(band()).toContain('no room left'));
+  expect(rulings(desk)).toEqual([]);
+});
+
+test('axe finds nothing on a sitting with keys and decisions', async () => {
+  const { press, getByRole, container, findByRole } = await readTeos();
+  await press('A slip: 4, 4 × 7');
+  await press('Does not count');
+  await press(/^Undo: The sitting/);
+  await findByRole('button', { name: /^Redo: The sitting/ });
+  await userEvent.click(getByRole('checkbox', { name: 'Show every key' }));
+  expect(await findings(container)).toEqual([]);
+});

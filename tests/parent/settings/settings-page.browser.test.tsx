@@ -1,0 +1,107 @@
+import { expect, test, vi } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import { findings } from '../axe';
+import { fakeDesk } from '../fake-desk';
+import { twoChildren } from '../made-household';
+import { openPages, pin } from '../open-pages';
+
+async function settings() {
+  const desk = fakeDesk('2026-11-25', twoChildren);
+  const view = await openPages(desk, 'settings');
+  await view.findByRole('heading', { level: 1, name: 'Settings' });
+  const wren = () => desk.household.value.children[0]?.settings;
+  const field = (name: string) => view.getByLabelText(name) as HTMLInputElement;
+  return { ...view, desk, wren, field };
+}
+
+test('an allowance of 0 s gets a plain sentence and stays in the field', async () => {
+  const { desk, field, findByText, findByLabelText } = await settings();
+  await userEvent.fill(await findByLabelText('Time allowed with the clock'), '0');
+  await userEvent.keyboard('{Enter}');
+  await findByText(/With 0 seconds nothing could be answered/);
+  expect(field('Time allowed with the clock').value).toBe('0');
+  expect(field('Time allowed with the clock').getAttribute('aria-invalid')).toBe('true');
+  expect(desk.drafts).toEqual([]);
+});
+
+test('changed numbers are kept as one record of only what changed', async () => {
+  const { desk, field, findByText } = await settings();
+  await userEvent.fill(field('Length of a sheet'), '15');
+  await userEvent.fill(field('Time allowed with the clock'), '60');
+  await userEvent.keyboard('{Enter}');
+  await findByText('Kept.');
+  expect(desk.drafts).toEqual([
+    { kind: 'childSettingsChanged', child: 'wren', changes: { length: 15, allowanceS: 60 } },
+  ]);
+});
+
+test('numbers that can’t be stored stay in their fields through a lock', async () => {
+  const { desk, gate, field, findByText, findByLabelText } = await settings();
+  desk.refuse('refused');
+  await userEvent.fill(field('Length of a sheet'), '20');
+  await userEvent.keyboard('{Enter}');
+  await findByText(/stores nothing here/);
+  gate.lock();
+  await userEvent.fill(await findByLabelText('PIN'), pin);
+  await userEvent.keyboard('{Enter}');
+  expect(((await findByLabelText('Length of a sheet')) as HTMLInputElement).value).toBe('20');
+});
+
+test('every switch is kept as soon as it is turned', async () => {
+  const { wren, getByRole } = await settings();
+  for (const [name, expected] of [
+    ['with a clock', { timed: true }],
+    ['hidden until the bell', { sight: 'hidden' }],
+    ['on your word', { rowsSent: 'parent' }],
+    ['one number under the other', { layout: 'stacked' }],
+    ['7 8 9 at the top, as on a calculator', { keypad: 'calculator' }],
+    ['on the left', { hand: 'left' }],
+  ] as const) {
+    await userEvent.click(getByRole('radio', { name }));
+    await vi.waitFor(() => expect(wren()).toMatchObject(expected));
+  }
+  await userEvent.click(getByRole('checkbox', { name: /^On a timed sheet, take/ }));
+  await userEvent.click(getByRole('checkbox', { name: /^Keep the times/ }));
+  await vi.waitFor(() => expect(wren()).toMatchObject({ takesItself: false, keepTimes: false }));
+});
+
+test('bands are renamed for the household, two of the same name refused', async () => {
+  const { desk, field, findAllByText, getByRole } = await settings();
+  await userEvent.fill(field('Band 3'), 'even');
+  await userEvent.click(getByRole('button', { name: 'Keep these names' }));
+  expect(await findAllByText(/Two bands have this name/)).toHaveLength(2);
+  await userEvent.fill(field('Band 3'), 'Airy');
+  await userEvent.click(getByRole('button', { name: 'Keep these names' }));
+  await vi.waitFor(() => expect(desk.household.value.settings.bandNames.loose).toBe('Airy'));
+});
+
+test('another child’s settings are that child’s alone', async () => {
+  const { desk, getByRole, findByRole, field } = await settings();
+  await userEvent.click(getByRole('button', { name: 'Teo' }));
+  await findByRole('heading', { name: 'For Teo' });
+  expect(field('Length of a sheet').value).toBe('25');
+  await userEvent.click(getByRole('radio', { name: 'without a clock' }));
+  await vi.waitFor(() =>
+    expect(desk.drafts).toEqual([{ kind: 'childSettingsChanged', child: 'teo', changes: { timed: false } }]),
+  );
+});
+
+test('the PIN is changed, and a new recovery code holds once it is written down', async () => {
+  const { gate, getByRole, field, findByText, findByRole, container } = await settings();
+  await userEvent.click(getByRole('button', { name: 'Change the PIN' }));
+  await userEvent.fill(field('New PIN'), '1357');
+  await userEvent.fill(field('The same PIN again'), '1357');
+  await userEvent.keyboard('{Enter}');
+  await findByText(/The PIN is changed/);
+  await userEvent.click(await findByRole('button', { name: 'Make a new recovery code' }));
+  const code = container.querySelector('.code-shown')?.textContent ?? '';
+  expect(await findings(container)).toEqual([]);
+  await userEvent.click(getByRole('checkbox', { name: 'I have written it down' }));
+  await userEvent.click(getByRole('button', { name: 'Go on' }));
+  await findByText(/The new recovery code holds/);
+  gate.lock();
+  expect(await gate.tryPin(pin)).toBe('wrong');
+  expect(await gate.tryPin('1357')).toBe('opened');
+  gate.lock();
+  expect(await gate.tryRecoveryCode(code)).toBe('opened');
+});

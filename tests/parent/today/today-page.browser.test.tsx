@@ -1,0 +1,111 @@
+import { expect, test, vi } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import type { Draft } from '../../../src/core/record/record';
+import { place } from '../../../src/parent/place';
+import { fakeDesk } from '../fake-desk';
+import { promptsOf, teosSheet, twoChildren } from '../made-household';
+import { allRight, madeSat } from '../made-sat';
+import { openPages } from '../open-pages';
+
+async function todayOf(child: string, more: readonly Draft[] = []) {
+  const desk = fakeDesk('2026-11-25', [...twoChildren, ...more]);
+  const view = await openPages(desk);
+  const card = await view.findByRole('region', { name: child });
+  const button = (name: string | RegExp) =>
+    [...card.querySelectorAll('button, summary')].find((one) => {
+      const text = one.getAttribute('aria-label') ?? one.textContent ?? '';
+      return typeof name === 'string' ? text === name : name.test(text);
+    });
+  const press = async (name: string | RegExp) => {
+    const found = button(name);
+    if (!found) throw new Error(`no button ${name}`);
+    await userEvent.click(found);
+  };
+  const says = (text: string) => vi.waitFor(() => expect(card.textContent).toContain(text));
+  return { ...view, desk, card, button, press, says };
+}
+
+test('in two taps today’s clock is taken away, and Undo brings it back', async () => {
+  const { desk, press, says } = await todayOf('Teo');
+  await says('with 45 s on the clock');
+  await press('Only today …');
+  await press('Without the clock');
+  await says('without the clock');
+  expect(desk.drafts).toEqual([
+    { kind: 'dayChanged', child: 'teo', day: '2026-11-25', change: { timed: false } },
+  ]);
+  await press('Undo: Without the clock today.');
+  await says('with 45 s on the clock');
+});
+
+test('in two taps today’s sheet is shorter, or skipped, each with its Undo', async () => {
+  const { press, says, button } = await todayOf('Teo');
+  await press('Only today …');
+  await press('10 facts');
+  await says('Not sat yet: 10 facts');
+  expect(button('15 facts')).toBeUndefined();
+  await press('Skip today');
+  await says('Skipped for today.');
+  await press('Undo: Skipped today.');
+  await says('Not sat yet: 10 facts');
+  await press('Undo: Ten facts today.');
+  await says('Not sat yet: 25 facts');
+});
+
+test('rows that wait are sent on the parent’s word, or waived', async () => {
+  const onWord: Draft = { kind: 'childSettingsChanged', child: 'teo', changes: { rowsSent: 'parent' } };
+  const { desk, press, says } = await todayOf('Teo', [onWord, teosSheet()]);
+  await says('The rule proposes one extra row. It waits for your word.');
+  await press('Send one row');
+  await says('Still to do: an extra row, mending');
+  expect(desk.drafts.at(-1)).toMatchObject({
+    kind: 'ruled',
+    child: 'teo',
+    ruling: { what: 'rows', rows: 1 },
+  });
+});
+
+test('an interrupted sheet is to be read, and may be given its band there and then', async () => {
+  const away = [{ why: 'hidden', fromMs: 20_000, toMs: 25_000, afterVisits: 5 }] as const;
+  const { press, says } = await todayOf('Teo', [teosSheet({ away })]);
+  await says('The sheet was interrupted');
+  await press('Give it its band');
+  await says('Loose: ');
+  await todayOf('Teo', [teosSheet({ away })]).then((again) => again.press('Read it'));
+  expect(place.value.page).toBe('marking');
+});
+
+test('a child without a set leads to where one is chosen', async () => {
+  const { press, says } = await todayOf('Juniper', [
+    { kind: 'childAdded', child: 'juniper', name: 'Juniper', edge: 1 },
+  ]);
+  await says('Juniper has no set to learn from.');
+  await press('Choose a set');
+  expect(place.value).toMatchObject({ page: 'children', child: 'juniper' });
+});
+
+test('when the set is accurate the clock is proposed, never turned on by itself', async () => {
+  const prompts = promptsOf('plus-2', 25);
+  const sheets = ['2026-11-23', '2026-11-24'].map((day) =>
+    madeSat(prompts, allRight(prompts, 2000), { child: 'wren', day }),
+  );
+  const { desk, press, says } = await todayOf('Wren', sheets);
+  await says('“Plus 2” is accurate: at least 45 of its last 50 answers');
+  expect(desk.household.value.children[0]?.settings.timed).toBe(false);
+  await press('Turn the clock on');
+  await vi.waitFor(() => expect(desk.household.value.children[0]?.settings.timed).toBe(true));
+});
+
+test('a sheet being sat can be stopped', async () => {
+  const { desk, press, button } = await todayOf('Wren');
+  expect(button('Stop the sheet being sat')).toBeUndefined();
+  desk.setSitting(['wren']);
+  await vi.waitFor(() => expect(button('Stop the sheet being sat')).toBeDefined());
+  await press('Stop the sheet being sat');
+  expect(desk.stopped).toEqual(['wren']);
+});
+
+test('an archived child is not asked to sit anything', async () => {
+  const { queryByRole } = await todayOf('Wren', [{ kind: 'childChanged', child: 'teo', archived: true }]);
+  expect(queryByRole('region', { name: 'Teo' })).toBeNull();
+});
