@@ -1,3 +1,5 @@
+import './ui/tokens.css';
+import './ui/cloth.css';
 import './first.css';
 import { render } from 'preact';
 import { Starting } from './child/starting';
