@@ -11,8 +11,8 @@ export interface Meeting {
   readonly withClock: boolean;
   /** Device, way of entry and source of the onset in one word: only meetings alike in it are set side by side. */
   readonly where: string;
-  /** Right, and by the bell if there was one. */
-  readonly right: boolean;
-  /** To the first key, ms over 0; where the sitting ended before one, the time till then. `null` if not kept. */
+  /** `null` for an answer after the bell, which is neither right nor wrong by it. */
+  readonly right: boolean | null;
+  /** To the first key, ms over 0; after the bell too, or slow answers would go missing. `null` where unknown. */
   readonly firstKeyMs: number | null;
 }

@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import type { FactId } from '../../core/fact/fact';
 import type { Day } from '../../core/record/stamp';
 import { dayNumber } from '../day-number';
@@ -5,12 +6,12 @@ import { groupBy } from '../group-by';
 import { median } from '../statistics/robust-spread';
 import type { Meeting } from './meeting';
 
-/** One fact on one day of one kind: the share right, and the median of the natural logs of its times in ms. */
+/** One fact on one day of one kind: the share right of what has a say, and the median of the natural logs of its times in ms. */
 export interface FactDay {
   readonly fact: FactId;
   readonly day: Day;
   readonly withClock: boolean;
-  readonly share: number;
+  readonly share: number | null;
   readonly logMs: number | null;
 }
 
@@ -60,13 +61,8 @@ function factDayOf(group: readonly Meeting[]): FactDay | null {
   if (!first) return null;
   const { fact, day, withClock } = first;
   const logs = group.flatMap(({ firstKeyMs }) => (firstKeyMs === null ? [] : [Math.log(firstKeyMs)]));
-  return {
-    fact,
-    day,
-    withClock,
-    share: group.filter(({ right }) => right).length / group.length,
-    logMs: median(logs),
-  };
+  const said = group.flatMap(({ right }) => (right === null ? [] : [Number(right)]));
+  return { fact, day, withClock, share: said.length === 0 ? null : mean(said), logMs: median(logs) };
 }
 
 function byDay(x: FactDay, y: FactDay): number {
