@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useActing } from '../acting';
 import { Field } from '../parts/field';
 import { Trouble } from '../parts/trouble';
+import { turnTo } from '../place';
 import type { OneChildProps } from './name-and-edge';
 import { childrenWords } from './words';
 
@@ -17,8 +18,11 @@ export function ChildAway({ desk, child }: OneChildProps) {
     if (fault.value === null) await act(() => desk.deleteChild(child.id));
   }
 
-  const archive = (archived: boolean) =>
-    act(() => desk.record([{ kind: 'childChanged', child: child.id, archived }]));
+  function archive(archived: boolean) {
+    // Without this the page would turn to another child under the parent's hand.
+    turnTo('children', { child: child.id });
+    return act(() => desk.record([{ kind: 'childChanged', child: child.id, archived }]));
+  }
 
   return (
     <details class="no-print" open={child.archived}>
