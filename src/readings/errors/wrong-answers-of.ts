@@ -16,7 +16,7 @@ export type PlacedError = WrongAnswer & { readonly place: number; readonly takin
  * before the fact was shown, unless the parent accepted it. `keypad` is the child's own pad; digits from a keyboard are read by the keyboard's keys.
  */
 export function wrongAnswersOf(
-  sat: Sat,
+  { sat, rulings }: Pick<RuledSat, 'sat' | 'rulings'>,
   keypad: ChildSettings['keypad'],
   reach: Reach,
 ): readonly PlacedError[] {
