@@ -15,9 +15,13 @@ export function guardPage(page: Document): () => void {
   };
 }
 
-/** Asks for the full screen at the first gesture, as browsers want it; gives the way to stop asking. */
+/**
+ * Asks for the full screen at the first gesture, as browsers want it; gives the way to stop asking. A press on what
+ * is marked `data-leaves` leads to the grown-ups' side and asks for nothing.
+ */
 export function fillScreen(page: Document): () => void {
-  const ask = () => {
+  const ask = ({ target }: Event) => {
+    if (target instanceof Element && target.closest('[data-leaves]')) return;
     stop();
     if (!page.fullscreenElement)
       page.documentElement.requestFullscreen?.({ navigationUI: 'hide' }).catch(() => undefined);

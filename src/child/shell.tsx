@@ -28,7 +28,7 @@ export function Shell({ children, edge, clock = null, name, onGrownUps }: ShellP
     <main class={`screen linen ${name}`}>
       <div class="selvedge">{edge !== undefined && <WovenEdge edge={edge} height={26} />}</div>
       {onGrownUps && (
-        <button type="button" class="knot" aria-label={words.grownUps} onClick={onGrownUps}>
+        <button type="button" data-leaves class="knot" aria-label={words.grownUps} onClick={onGrownUps}>
           <svg viewBox="0 0 32 32" aria-hidden="true">
             <path d="M3 21c6 2 10-1 13-6s7-8 9-4-3 8-9 7-8-5-6-9 7-3 9 2 3 11 10 12" />
           </svg>

@@ -18,14 +18,14 @@ export function Welcome({ onBegin, onVisit, onRestore }: WelcomeProps) {
       edge={0}
       actions={
         <>
-          <button type="button" class="big" onClick={onBegin}>
+          <button type="button" data-leaves class="big" onClick={onBegin}>
             {words.begin}
           </button>
-          <button type="button" class="plain" onClick={onVisit}>
+          <button type="button" data-leaves class="plain" onClick={onVisit}>
             {words.visit}
           </button>
           {onRestore && (
-            <button type="button" class="plain" onClick={onRestore}>
+            <button type="button" data-leaves class="plain" onClick={onRestore}>
               {words.restore}
             </button>
           )}

@@ -39,6 +39,19 @@ describe('filling the screen', () => {
     expect(ask).toHaveBeenCalledOnce();
   });
 
+  it('asks for nothing at a press that leads to the grown-ups', () => {
+    const ask = vi.spyOn(document.documentElement, 'requestFullscreen').mockResolvedValue();
+    stops.push(fillScreen(document));
+    const knot = document.createElement('button');
+    knot.dataset['leaves'] = '';
+    document.body.append(knot);
+    knot.dispatchEvent(happen('pointerup'));
+    expect(ask).not.toHaveBeenCalled();
+    document.body.dispatchEvent(happen('pointerup'));
+    expect(ask).toHaveBeenCalledOnce();
+    knot.remove();
+  });
+
   it('goes on without when it is refused', async () => {
     vi.spyOn(document.documentElement, 'requestFullscreen').mockRejectedValue(new TypeError('not granted'));
     const unhandled = vi.fn();
