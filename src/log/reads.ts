@@ -63,8 +63,8 @@ export async function getSpan(
   return [...(await own), ...(await Promise.all(moved)).flat()];
 }
 
-/** What a ruling moved, from where it is stored; nothing when it has not arrived. */
+/** What a ruling moved, its rows and mending too, from where it is stored; nothing when it has not arrived. */
 export async function getMoved(store: IDBObjectStore, { from, day, target }: Move): Promise<HistoryRecord[]> {
   const records = await getAll<HistoryRecord>(store, under(`hist/${from}/${day}`));
-  return records.filter(({ id }) => id === target);
+  return records.filter((record) => record.id === target || (record.kind === 'sat' && record.of === target));
 }

@@ -4,7 +4,7 @@ import type { RuledSat } from '../core/household/history';
 import { effectiveHistory, noHistory } from '../core/household/history';
 import type { SittingPlan } from '../core/record/sat';
 import type { Id } from '../core/record/stamp';
-import { deleteChild } from '../log/delete-child';
+import { refreshCheckpoint } from '../log/checkpoint';
 import { gateStore } from '../log/gate-store';
 import type { Log } from '../log/log';
 import { readHistory } from '../log/reads';
@@ -41,7 +41,10 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
 
   const sitter = createSitter(log, ports, saver, {
     sealed: book.take,
-    ended: (sat) => kiosk.sittingEnded(sat),
+    ended: (sat) => {
+      kiosk.sittingEnded(sat);
+      if (sat.purpose === 'sheet') whenIdle(() => refreshCheckpoint(log, sat.child).catch(() => undefined));
+    },
     bell: () => play('bell'),
     gave: (plan) => gaveBefore(book, plan),
     highestSeq: () => book.highestSeq(),
@@ -81,6 +84,12 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
       log.news.close();
     },
   };
+}
+
+/** Derived and disposable: a checkpoint that could not be moved up costs the next start a few milliseconds. */
+function whenIdle(act: () => void): void {
+  if ('requestIdleCallback' in globalThis) requestIdleCallback(act);
+  else setTimeout(act, 1000);
 }
 
 /** Every child's day is planned, also one that was added here or in another tab just now. */
@@ -126,6 +135,7 @@ function createDesk(
     async deleteChild(child) {
       sitter.stop(child);
       await saver.settled();
+      const { deleteChild } = await import('../log/delete-child');
       await deleteChild(log, child);
       await book.reload();
     },

@@ -89,9 +89,13 @@ export function createBook(log: Log, today: Today): Book {
         else home.value = new Map(home.value).set(record.id, record);
       }
     });
-    // A ruling may reach behind a checkpoint, or move a sitting between children.
-    if (records.some(({ kind }) => kind === 'ruled' || kind === 'undone'))
-      void Promise.all([...tails.value.keys()].map(readTail));
+    if (records.some(reachesBehind)) void Promise.all([...tails.value.keys()].map(readTail));
+  }
+
+  /** A ruling may reach behind a checkpoint or move a sitting to another child, and a sitting may be of an old day. */
+  function reachesBehind(record: LogRecord): boolean {
+    if (record.kind !== 'sat') return record.kind === 'ruled' || record.kind === 'undone';
+    return record.day < (tails.value.get(record.child)?.checkpoint?.before ?? '');
   }
 
   function takeHistory(record: HistoryRecord): void {

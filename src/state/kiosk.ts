@@ -125,8 +125,8 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
       looking.value = null;
       if (step?.what === 'mending') goOn(step);
     },
-    sittingEnded({ child, purpose }) {
-      if (purpose === 'practice') return;
+    sittingEnded({ child, purpose, day }) {
+      if (purpose === 'practice' || day !== today.day.value) return;
       const isDone = isDayDone(child);
       if (purpose === 'sheet' || isDone) looking.value = child;
       if (isDone) play('finished');

@@ -38,7 +38,9 @@ export function foldHousehold(records: readonly HouseholdRecord[]): Household {
   const childOf = (record: Stamp & { readonly kind: string }): Id | null => {
     if (!('child' in record) || record.kind === 'childDeleted') return null;
     const target = record.kind === 'ruled' && 'target' in record ? record.target : record.id;
-    return byTarget.get(target as Id)?.child ?? (record.child as Id);
+    // Rows and mending go where their sheet goes.
+    const sheet = 'of' in record ? byTarget.get(record.of as Id)?.child : null;
+    return byTarget.get(target as Id)?.child ?? sheet ?? (record.child as Id);
   };
   const isHere = (record: HouseholdRecord) => !tombstones.has(childOf(record) ?? '');
 

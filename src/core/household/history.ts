@@ -48,13 +48,21 @@ export function effectiveHistory(history: readonly HistoryRecord[], household: H
     const own: Growing = children.get(child) ?? { sittings: [], changes: new Map() };
     children.set(child, own);
     if (record.kind === 'sat')
-      own.sittings.push({ sat: record, child, rulings: household.rulingsOn(record.id) });
+      own.sittings.push({ sat: record, child, rulings: rulingsOf(record, household) });
     else if (!household.isUndone(record)) {
       own.changes.set(record.day, { ...own.changes.get(record.day), ...record.change });
     }
   }
   for (const { sittings } of children.values()) sittings.sort(bySatOrder);
   return { children, later };
+}
+
+/** A sitting's own rulings, and of its sheet's those that say whether the work counts. */
+function rulingsOf(sat: Sat, household: Household): SatRulings {
+  const own = household.rulingsOn(sat.id);
+  if (sat.of === null) return own;
+  const { voided, notOwnWork } = household.rulingsOn(sat.of);
+  return { ...own, voided: own.voided || voided, notOwnWork: own.notOwnWork || notOwnWork };
 }
 
 function bySatOrder({ sat: x }: RuledSat, { sat: y }: RuledSat): number {

@@ -79,6 +79,16 @@ describe('the history', () => {
     expect(idsOf(history, 'bo')).toEqual(['s1']);
   });
 
+  test('takes rows and mending where their sheet goes, and voids them with it', () => {
+    const of = sheet('ann', '2026-03-02', 1);
+    const row = sheet('ann', '2026-03-02', 2, { purpose: 'row', of: of.id });
+    const moved = view([of, row], [ruled(3, of, { what: 'wrongChild', child: 'bo' })]);
+    expect(idsOf(moved, 'bo')).toEqual([of.id, row.id]);
+    expect(idsOf(moved, 'ann')).toEqual([]);
+    const voided = view([of, row], [ruled(3, of, { what: 'void' })]);
+    expect(voided.children.get('ann')?.sittings.map(({ rulings }) => rulings.voided)).toEqual([true, true]);
+  });
+
   test('leaves a deleted child out, and with it what was ruled to be that child’s', () => {
     const own = sheet('ann', '2026-03-02', 1);
     const given = sheet('bo', '2026-03-02', 2);
