@@ -18,7 +18,7 @@ export interface Grounds {
 }
 
 /** Fewer items, or days, can't be beyond chance at .05. */
-export const fewestItems = 6;
+const fewestItems = 6;
 
 /** Days on which all facts are slower together need not be the clock's doing: they are asked at this level too. */
 const dayAlpha = 0.05;

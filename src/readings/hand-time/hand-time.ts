@@ -24,7 +24,7 @@ export interface HandTime {
 }
 
 /** How many copies of a digit count are asked for. */
-export const copiesAsked = 10;
+const copiesAsked = 10;
 
 /** Hands grow faster: only so many of the newest copies are pooled (our own decision, no source). */
 export const copiesPooled = 60;

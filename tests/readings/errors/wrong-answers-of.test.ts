@@ -55,7 +55,7 @@ describe('the wrong answers of a sitting', () => {
     const clock = { allowanceMs: 45_000, sight: 'thread' } as const;
     const given = new Map([[0, '48']]);
     const taking = (plan: SittingPlan) =>
-      wrongAnswersOf(
+      read(
         sit(plan, () => hands, { given }),
         'phone',
         9,
