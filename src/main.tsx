@@ -18,8 +18,8 @@ async function start(root: HTMLElement): Promise<void> {
   // Asked for at once and used when the log is open: the first screen does not wait for it.
   const fetched = import('./household');
   const boat = isBoat ? await import('./demo/boat') : null;
-  await boat?.prepareBoat(browserPorts);
-  const opened = await openFirst(browserPorts, boat?.boatName);
+  const trouble = await boat?.prepareBoat(browserPorts);
+  const opened = trouble ?? (await openFirst(browserPorts, boat?.boatName));
   if (!('log' in opened)) {
     render(<TroubleScreen trouble={opened} onAgain={() => location.reload()} />, root);
     return;
