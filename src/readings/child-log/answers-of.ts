@@ -1,0 +1,58 @@
+import { parseFact } from '../../core/fact/fact';
+import type { Fact } from '../../core/fact/fact';
+import type { Marked } from '../../core/marking/marked';
+import type { Sat, Via, Visit } from '../../core/record/sat';
+import type { Id } from '../../core/record/stamp';
+import { isDeciding } from '../../core/sitting/turn';
+import type { HandTime } from '../hand-time/hand-time';
+import type { Answer } from './answer';
+
+type HandOf = (device: Id, via: Via) => HandTime | null;
+
+/** The child's own answers on a sheet or a row, each by the visit that decided it. */
+export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly Answer[] {
+  const deciding = new Map<number, Visit>();
+  for (const visit of sat.visits) if (isDeciding(visit)) deciding.set(visit.place, visit);
+  const hands = new Map<Via, number | null>();
+  const handMs = (via: Via) => {
+    const known = hands.get(via);
+    if (known !== undefined) return known;
+    const ms = handOf(sat.device, via)?.firstKeyMs ?? null;
+    hands.set(via, ms);
+    return ms;
+  };
+  const answers: Answer[] = [];
+  for (const { place, prompt, outcome, byBell, given, firstKeyMs, shown, slip } of marked.places) {
+    const visit = deciding.get(place);
+    const fact = factOf(prompt);
+    if (!visit || !fact || shown || outcome === 'notReached' || outcome === 'unfinished') continue;
+    const via = visit.keys[0]?.[2] ?? 'touch';
+    answers.push({
+      fact,
+      sitting: sat.id,
+      place,
+      day: sat.day,
+      withClock: sat.clock !== null,
+      onRow: sat.purpose === 'row',
+      outcome,
+      byBell,
+      given,
+      firstKeyMs: firstKeyMs !== null && firstKeyMs > 0 ? firstKeyMs : null,
+      handMs: handMs(via),
+      where: `${sat.device} ${via} ${visit.onsetBy}`,
+      slip,
+    });
+  }
+  return answers;
+}
+
+const facts = new Map<string, Fact | null>();
+
+// Ten years hold some 300,000 prompts of some 400 facts.
+function factOf(prompt: string): Fact | null {
+  const known = facts.get(prompt);
+  if (known !== undefined) return known;
+  const fact = parseFact(prompt);
+  facts.set(prompt, fact);
+  return fact;
+}

@@ -1,0 +1,36 @@
+import type { Fact } from '../../core/fact/fact';
+import type { Day } from '../../core/record/stamp';
+import type { Interval } from '../statistics/interval';
+
+/** What is known of a fact (design: quick, slow, uneven, to learn; else not enough answers yet). */
+export type FactState = 'quick' | 'slow' | 'uneven' | 'toLearn' | 'notEnough';
+
+/**
+ * Why a fact has no other state: under three own answers, all on one day, no state sure enough, or right but without
+ * times that could tell quick from slow.
+ */
+export type NotEnough = 'fewAnswers' | 'oneDay' | 'notSure' | 'noTimes';
+
+/** A fact as the child has answered it. Sureness 0 to 1, times in ms. */
+export interface FactReading {
+  readonly fact: Fact;
+  readonly state: FactState;
+  /** `null` unless the state is `notEnough`. */
+  readonly notEnough: NotEnough | null;
+  /** How sure the state is, as a chance; of `notEnough` that of the likeliest other state. */
+  readonly sureness: number;
+  /** Ties, and facts with a 0 or 1, are answered differently and reported apart. */
+  readonly apart: 'tie' | 'zeroOrOne' | null;
+  /** All own answers ever, how many of them were right, and on how many days. */
+  readonly answers: number;
+  readonly right: number;
+  readonly days: number;
+  readonly lastDay: Day | null;
+  /** The chance of a right answer, the set's answers taken into account, with its 95 % interval. */
+  readonly accuracy: { readonly share: number; readonly interval: Interval };
+  /** Usual think time, drawn toward the child's own level; at most, where the hands were never measured. */
+  readonly thinkMs: number | null;
+  readonly thinkIsAtMost: boolean;
+  /** Whether the state rests on answers without the clock alone. */
+  readonly withoutClock: boolean;
+}
