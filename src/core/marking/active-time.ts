@@ -10,9 +10,9 @@ export function activeTimes({ visits, away }: Pick<Sat, 'visits' | 'away'>): rea
   let sinceMs: number | null = null;
   return visits.map(({ onsetMs, end, endMs }, index) => {
     const fromMs: number | null = breaks.has(index) || sinceMs === null ? onsetMs : sinceMs;
+    const toMs = end === 'left' ? onsetMs : endMs;
     sinceMs = end === 'left' ? null : endMs;
-    if (end === 'left') return total;
-    total = total === null || fromMs === null || endMs === null ? null : total + endMs - fromMs;
+    total = total === null || fromMs === null || toMs === null ? null : total + toMs - fromMs;
     return total;
   });
 }
