@@ -34,7 +34,7 @@ export function Card({ face, entry, layout, onShown }: CardProps) {
   const longest = Math.max(...lines.map(({ length }) => length));
   return (
     <div
-      class={`card ${isStacked ? 'stacked' : 'across'}${whole ? ' whole' : ''}`}
+      class={`card ${isStacked ? 'stacked' : 'across'}${wrote === null ? '' : ' again'}${whole ? ' whole' : ''}`}
       style={{ '--signs': `${longest}` }}
     >
       {wrote !== null && (

@@ -88,6 +88,23 @@ describe('the card', () => {
     expect(width()).toBe(two);
   });
 
+  it('moves nothing while an answer grows to the four digits a card can take', () => {
+    const { entry } = show();
+    const places = () =>
+      [...document.querySelectorAll('.fact, .answer')].map((one) =>
+        JSON.stringify(one.getBoundingClientRect()),
+      );
+    const before = places();
+    for (const digits of ['1', '10', '108', '1088']) {
+      act(() => {
+        entry.value = digits;
+      });
+      expect(places()).toEqual(before);
+      const answer = screen.getByRole('status');
+      expect(answer.scrollWidth).toBeLessThanOrEqual(answer.clientWidth);
+    }
+  });
+
   it('shows the own answer as it stands, and the whole fact after a second miss', () => {
     const { face } = show({ wrote: '54' });
     expect(screen.getByText('You wrote').textContent).toBe('You wrote 54');
