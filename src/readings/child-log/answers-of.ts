@@ -1,5 +1,5 @@
-import { parseFact } from '../../core/fact/fact';
 import type { Fact } from '../../core/fact/fact';
+import { parseFact } from '../../core/fact/fact';
 import type { Marked } from '../../core/marking/marked';
 import type { Sat, Via, Visit } from '../../core/record/sat';
 import type { Id } from '../../core/record/stamp';

@@ -1,0 +1,27 @@
+import type { FactId } from '../../core/fact/fact';
+import type { Id } from '../../core/record/stamp';
+import type { FactState } from '../facts/fact-reading';
+
+/** Why a set is not proposed as done: facts that hold it back, by what they still are, and the set's accuracy. */
+export interface HeldBack {
+  readonly fact: FactId;
+  readonly state: Exclude<FactState, 'quick'>;
+}
+
+/**
+ * Whether to move on from the current set. A proposal: the parent decides. `quick` counts its facts known quickly.
+ * `timeIt`: the set is accurate and has not been timed; `notYet`: the clock is on though the set is not accurate.
+ */
+export interface Readiness {
+  readonly set: Id;
+  readonly facts: number;
+  readonly quick: number;
+  /** Of the last 50 answers without the clock. */
+  readonly lastRight: number;
+  readonly lastOf: number;
+  readonly isAccurate: boolean;
+  readonly isReady: boolean;
+  /** Weakest first. */
+  readonly heldBack: readonly HeldBack[];
+  readonly clock: 'timeIt' | 'notYet' | 'fine';
+}
