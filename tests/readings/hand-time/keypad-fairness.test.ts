@@ -108,6 +108,12 @@ describe('bands out of reach', () => {
     });
   });
 
+  it('count an answer whose last key falls at the bell itself', () => {
+    // The fifteenth answer ends 2.9 s + 14 × 3 s after the first onset.
+    expect(keypadFairness(sheet, 44_900)?.mostAnswers).toBe(15);
+    expect(keypadFairness(sheet, 44_899)?.mostAnswers).toBe(14);
+  });
+
   it('are none for quick hands, and then nothing is to be restored', () => {
     const quick = handOf({ firstMs: 600, gapMs: 200, doneMs: 300, turnMs: 17 });
     expect(keypadFairness({ ...sheet, hand: quick }, 45_000)).toEqual({
