@@ -1,5 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { Operation } from '../core/fact/fact';
+import { parsePrompt } from '../core/fact/prompt';
 import type { Child } from '../core/household/household';
 import type { Step } from '../core/plan/step';
 import type { App } from '../state/app';
@@ -109,12 +111,21 @@ function NextStepScreen({ app: { kiosk }, child, step, day }: NextStepProps) {
     <Next
       step={pictureOf(step)}
       stepsLeft={stepsLeft}
+      {...workOf(step)}
       dye={dyeOf(child.currentSet)}
       edge={edge}
       onBegin={onBegin}
       onGrownUps={onGrownUps}
     />
   );
+}
+
+/** How much the picture shows, and with which sign: the step's own first one. */
+function workOf(step: Step): { readonly rows?: number; readonly op?: Operation } {
+  if (!('plan' in step)) return {};
+  const { prompts } = step.plan;
+  const first = prompts.map(parsePrompt).find((prompt) => prompt?.kind === 'fact');
+  return { rows: Math.ceil(prompts.length / 5), ...(first?.kind === 'fact' ? { op: first.fact.op } : {}) };
 }
 
 function pictureOf(step: Step): NextStep {

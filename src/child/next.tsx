@@ -19,10 +19,10 @@ const titles: Record<NextStep, string> = {
 };
 
 /** *Next*: the one step to take now. */
-export function Next({ step, stepsLeft, dye = 'indigo', edge, onBegin, onGrownUps }: NextProps) {
+export function Next({ edge, onBegin, onGrownUps, ...picture }: NextProps) {
   return (
     <StepScreen
-      title={titles[step]}
+      title={titles[picture.step]}
       edge={edge}
       onGrownUps={onGrownUps}
       actions={
@@ -31,7 +31,7 @@ export function Next({ step, stepsLeft, dye = 'indigo', edge, onBegin, onGrownUp
         </button>
       }
     >
-      <NextPicture step={step} stepsLeft={stepsLeft} dye={dye} />
+      <NextPicture {...picture} />
     </StepScreen>
   );
 }

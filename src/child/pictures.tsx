@@ -1,3 +1,4 @@
+import type { Operation } from '../core/fact/fact';
 import { type Dye, dyes } from '../ui/dye';
 import { Stitch } from '../ui/stitch';
 import { uneven } from '../ui/uneven';
@@ -9,17 +10,20 @@ export interface NextPictureProps {
   readonly step: NextStep;
   /** Steps left today, this one among them: as many loose thread ends hang from the cloth. */
   readonly stepsLeft: number;
+  /** How many rows of five are to be worked, with which sign and thread. */
+  readonly rows?: number;
+  readonly op?: Operation;
   readonly dye?: Dye;
 }
 
 /** The next step on a cloth from whose hem hang the day's loose ends. */
-export function NextPicture({ step, stepsLeft, dye = 'indigo' }: NextPictureProps) {
+export function NextPicture({ step, stepsLeft, rows = 5, op = 'mul', dye = 'indigo' }: NextPictureProps) {
   return (
     <svg class={`drawing ${dye}`} viewBox="0 0 220 230" aria-hidden="true">
       <LooseEnds count={stepsLeft} />
       <rect class="patch" x="14" y="4" width="192" height="182" rx="3" />
       <path class="seam" d="M22 12H198V178H22Z" />
-      {inside[step](dye)}
+      {inside[step]({ rows, op, dye })}
     </svg>
   );
 }
@@ -41,24 +45,24 @@ function LooseEnds({ count }: { readonly count: number }) {
   });
 }
 
-const inside: Record<NextStep, (dye: Dye) => preact.JSX.Element> = {
+const inside: Record<NextStep, (work: WorkProps) => preact.JSX.Element> = {
   practice: () => <KeysPicture x={54} y={36} />,
-  sheet: (dye) => <Rows count={5} dye={dye} />,
-  threadSheet: (dye) => (
+  sheet: (work) => <Rows {...work} />,
+  threadSheet: (work) => (
     <>
-      <Rows count={4} dye={dye} />
+      <Rows {...work} most={4} />
       <path class="running" d="M24 163H122" />
       <Needle x={122} y={163} />
     </>
   ),
-  bellSheet: (dye) => (
+  bellSheet: (work) => (
     <>
-      <Rows count={4} dye={dye} />
+      <Rows {...work} most={4} />
       <circle class="inked" cx="110" cy="170" r="3.5" />
       <path class="shade outlined" d="M92 168C99 162 97 146 110 144C123 146 121 162 128 168Z" />
     </>
   ),
-  row: (dye) => <Rows count={1} dye={dye} />,
+  row: (work) => <Rows {...work} rows={1} />,
   mend: () => (
     <>
       <path class="shade" d="M66 58Q110 50 154 58Q162 95 154 132Q110 140 66 132Q58 95 66 58Z" />
@@ -69,24 +73,31 @@ const inside: Record<NextStep, (dye: Dye) => preact.JSX.Element> = {
       <Needle x={122} y={110} turn={-14} />
     </>
   ),
-  piece: (dye) => <Rows count={5} dye={dye} full />,
+  piece: (work) => <Rows {...work} full />,
 };
 
-interface RowsProps {
-  readonly count: number;
+interface WorkProps {
+  readonly rows: number;
+  readonly op: Operation;
   readonly dye: Dye;
+}
+
+interface RowsProps extends WorkProps {
+  /** A long sheet is shown by as many rows as the picture holds. */
+  readonly most?: number;
   readonly full?: boolean;
 }
 
 /** Places pricked out in fives, the first being worked. */
-function Rows({ count, dye, full = false }: RowsProps) {
-  const top = count === 1 ? 80 : 20;
+function Rows({ rows, op, dye, most = 5, full = false }: RowsProps) {
+  const count = Math.min(rows, most);
+  const top = 20 + (most - count) * 15;
   return Array.from({ length: count * 5 }, (_, index) => {
     const [x, y] = [35 + (index % 5) * 30, top + Math.floor(index / 5) * 30];
     if (full || index === 0) {
       return (
         <g key={index} transform={`translate(${x} ${y}) scale(1.5)`}>
-          <Stitch op="mul" state="stitch" seed={index} dye={dye} />
+          <Stitch op={op} state="stitch" seed={index} dye={dye} />
         </g>
       );
     }

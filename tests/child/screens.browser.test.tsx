@@ -130,6 +130,12 @@ describe('what the screens ask', () => {
     expect(document.querySelectorAll('.yarn')).toHaveLength(4);
   });
 
+  it('pricks out as many places as a short sheet has, the first of them worked', () => {
+    render(<Next step="sheet" stepsLeft={1} rows={2} op="add" edge={2} onBegin={no} onGrownUps={no} />);
+    expect(document.querySelectorAll('.mark')).toHaveLength(9);
+    expect(document.querySelectorAll('.drawing .ply')).toHaveLength(2);
+  });
+
   it('hurries the finishing moment with a tap', () => {
     render(<PieceScreen piece={piece} edge={2} next="goOn" onNext={no} onGrownUps={no} />);
     expect(document.getAnimations().length).toBeGreaterThan(0);
