@@ -7,7 +7,7 @@ import {
   type SittingState,
   stepSitting,
 } from '../core/sitting/machine';
-import { paintMs, spread } from './assumptions';
+import { paintMs, soonestKeyMs, spread } from './assumptions';
 import type { Chance } from './chance';
 import { keysFor, type PlannedKey, skipKey } from './hand';
 import type { Mind } from './made-child';
@@ -17,6 +17,16 @@ import { readingMs, type Setting, thinkOf } from './think';
 export type Mishap =
   | { readonly what: 'away'; readonly afterCards: number; readonly awayMs: number }
   | { readonly what: 'stopped'; readonly afterCards: number };
+
+/**
+ * What the fingers are still at when a card has taken its answer by itself: a digit too many, which falls on the next
+ * card and is not taken for its answer; or a slip just noticed, for which the card is opened again.
+ */
+type Over =
+  | { readonly what: 'nothing' }
+  | { readonly what: 'digit'; readonly key: PlannedKey }
+  | { readonly what: 'slip'; readonly back: PlannedKey; readonly keys: readonly PlannedKey[] }
+  | { readonly what: 'again'; readonly keys: readonly PlannedKey[] };
 
 /** A made child sits a plan on the real machine; what it answers it has met once more. */
 export function sit(
@@ -28,7 +38,7 @@ export function sit(
   const pace = chance.factor(spread.day);
   let state = beginSitting(plan);
   let atMs = chance.between(30, 60);
-  let stray: PlannedKey | null = null;
+  let over: Over = { what: 'nothing' };
   let coming = mishap;
 
   const send = (event: SittingEvent) => {
@@ -42,9 +52,7 @@ export function sit(
   while (state.phase !== 'ended') {
     const onsetMs = micro(atMs + chance.between(paintMs.least, paintMs.most));
     send({ type: 'shown', atMs: onsetMs, by: 'element' });
-    // A digit too many falls on the card after it, which the machine does not take for an answer.
-    if (stray && atMs + stray.afterMs < onsetMs + guardMs) press(stray);
-    stray = null;
+    if (over.what === 'digit' && atMs + over.key.afterMs < onsetMs + guardMs) press(over.key);
     atMs = onsetMs;
 
     if (coming && state.visits.length >= coming.afterCards) {
@@ -56,22 +64,43 @@ export function sit(
         send({ type: 'returned', atMs });
       }
       coming = null;
+      over = { what: 'nothing' };
       continue;
     }
 
     const { showing, place } = state;
+    if (over.what === 'slip') {
+      press(unhurried(over.back));
+      const isOpenAgain = state.showing !== showing;
+      over = isOpenAgain ? { what: 'again', keys: over.keys } : { what: 'nothing' };
+      if (isOpenAgain) continue;
+    }
     const along = place / Math.max(1, plan.prompts.length - 1);
-    const keys = keysOn(state, plan.prompts[place], mind, { timed: isTimed(state), along, pace }, chance);
+    const setting = { timed: isTimed(state), along, pace };
+    const keys: readonly PlannedKey[] =
+      over.what === 'again' ? over.keys : keysOn(state, plan.prompts[place], mind, setting, chance);
+    over = { what: 'nothing' };
     for (const [index, key] of keys.entries()) {
       press(key);
       if (state.showing === showing && !isEnded(state)) continue;
-      const next = keys[index + 1];
-      stray = next && next.key !== 'done' ? next : null;
+      over = overAfter(keys.slice(index + 1));
       break;
     }
     learn(state, mind);
   }
   return state;
+}
+
+function overAfter([next, digit, ...rest]: readonly PlannedKey[]): Over {
+  if (!next || next.key === 'done') return { what: 'nothing' };
+  return next.key === 'back' && digit
+    ? { what: 'slip', back: next, keys: [unhurried(digit), ...rest] }
+    : { what: 'digit', key: next };
+}
+
+/** A key meant for the card it falls on comes no sooner than the machine takes it for that. */
+function unhurried({ key, afterMs }: PlannedKey): PlannedKey {
+  return { key, afterMs: Math.max(afterMs, soonestKeyMs) };
 }
 
 /** The keys a made child presses on a card. */

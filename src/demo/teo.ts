@@ -10,7 +10,7 @@ const known = ['times-2', 'times-5', 'times-0-and-1'];
 export const teo: CrewMember = {
   id: '7b1f0f9e-33a4-4f6a-8d5c-0c6a1e2b4d02',
   name: 'Teo',
-  edge: 14,
+  edge: 11,
   traits: {
     ageYears: 8,
     hand: { firstKeyMs: 390, nextKeyMs: 190, doneMs: 230, spread: 0.18 },

@@ -111,6 +111,15 @@ describe('a made child', () => {
     expect(mark(sat(untimed, { slipping: 1, noticing: 0 })).right).toBe(0);
   });
 
+  test('opens the card again where it took the slip by itself', () => {
+    const state = sat(timed(prompts), { slipping: 0.2, noticing: 1 });
+    const reopened = state.visits.filter(({ from }) => from !== undefined);
+    expect(reopened.length).toBeGreaterThan(0);
+    expect(state.visits.filter(({ end }) => end === 'back')).toHaveLength(reopened.length);
+    const last = state.ended === 'bell' ? 1 : 0;
+    expect(mark(state).wrong).toBeLessThanOrEqual(last);
+  });
+
   test('copies a fact that is shown after a miss', () => {
     const mending = planOf(prompts.slice(0, 5), { purpose: 'mending', onWrong: 'showAgain' });
     const state = sat(mending, { right: { memory: 0, step: 0 } });
