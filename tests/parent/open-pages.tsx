@@ -1,11 +1,14 @@
 import '../../src/ui/tokens.css';
-import { cleanup, render } from '@testing-library/preact';
+import { cleanup, configure, render } from '@testing-library/preact';
 import type { GateData } from '../../src/core/gate/gate-data';
 import { ParentSide } from '../../src/parent/parent-side';
 import { type Page, place } from '../../src/parent/place';
 import { setupStep } from '../../src/parent/setup/progress';
 import { createGate, type Gate } from '../../src/state/gate';
 import type { FakeDesk } from './fake-desk';
+
+// Long enough for a machine that is busy with other tests.
+configure({ asyncUtilTimeout: 8000 });
 
 export const pin = '4826';
 

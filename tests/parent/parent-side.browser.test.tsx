@@ -4,6 +4,7 @@ import { findings } from './axe';
 import { fakeDesk } from './fake-desk';
 import { teosSheet, twoChildren, wrensSheet } from './made-household';
 import { openPages } from './open-pages';
+import { until } from './until';
 
 const household = [
   ...twoChildren,
@@ -30,7 +31,7 @@ test('three idle minutes lock the pages and tell the desk', async () => {
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
   try {
     const { gate } = await openPages(desk);
-    await vi.waitFor(() => expect(document.querySelector('h1')?.textContent).toMatch(/^Today/));
+    await until(() => expect(document.querySelector('h1')?.textContent).toMatch(/^Today/));
     vi.advanceTimersByTime(idleLimitMs);
     expect(gate.phase.value).toBe('locked');
     expect(desk.locks()).toBe(1);

@@ -32,14 +32,20 @@ export function FactGrid({ op, reach, marked, words, onMark }: FactGridProps) {
     table.current?.querySelector<HTMLElement>(`[data-place="${to.row} ${to.column}"]`)?.focus();
   }
 
-  function head(at: GridPlace, text: string, says: string, facts: readonly Fact[]) {
-    const count = facts.filter((fact) => marked.has(fact.id)).length;
+  const markedIn = (facts: readonly Fact[]) => facts.filter((fact) => marked.has(fact.id)).length;
+
+  function head(at: GridPlace, text: string, line: string | null, facts: readonly Fact[]) {
+    const count = markedIn(facts);
+    const says =
+      line === null
+        ? gridWords.whole(op, count, facts.length, words)
+        : gridWords.line(line, count, facts.length, words);
     return (
       <PlaceButton
         at={at}
         place={place}
         text={text}
-        says={gridWords.line(says, count, facts.length, words)}
+        says={says}
         isMarked={count === facts.length}
         onPress={() =>
           onMark(
@@ -57,7 +63,7 @@ export function FactGrid({ op, reach, marked, words, onMark }: FactGridProps) {
       <table ref={table} role="grid" aria-label={gridWords.grid(op, words)} onKeyDown={move}>
         <thead>
           <tr>
-            <th scope="col">{head({ row: -1, column: -1 }, gridWords.all, gridWords.everyFact(op), all)}</th>
+            <th scope="col">{head({ row: -1, column: -1 }, gridWords.all, null, all)}</th>
             {shape.columns.map((line, column) => (
               <th key={line.head} scope="col">
                 {head(
@@ -97,7 +103,7 @@ export function FactGrid({ op, reach, marked, words, onMark }: FactGridProps) {
       <p class="hint grid-key">
         <span class="grid-sample" data-marked="true" aria-hidden="true" /> {words.marked}{' '}
         <span class="grid-sample" data-marked="false" aria-hidden="true" /> {words.unmarked}.{' '}
-        {gridWords.count(all.filter((fact) => marked.has(fact.id)).length, all.length, words)}
+        {gridWords.count(markedIn(all), all.length, words)}
       </p>
     </div>
   );

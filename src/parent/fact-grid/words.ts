@@ -20,7 +20,8 @@ export const gridWords = {
   all: 'all',
   which: 'Operation',
   toTwelve: 'Up to the 12s',
-  everyFact: (op: Operation) => `All of ${operationNames[op].toLowerCase()}`,
+  whole: (op: Operation, marked: number, of: number, words: GridWords) =>
+    `All of ${operationNames[op].toLowerCase()}: ${marked} of ${of} ${words.marked}`,
   line: (says: string, marked: number, of: number, words: GridWords) =>
     `Everything with ${says}: ${marked} of ${of} ${words.marked}`,
   grid: (op: Operation, words: GridWords) => `${operationNames[op]}: facts ${words.marked}`,

@@ -1,8 +1,7 @@
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Gate } from '../../state/gate';
 import { Field } from '../parts/field';
-import { Heading } from '../parts/heading';
 import { Tick } from '../parts/tick';
 import { gateWords, pinSentence } from './words';
 
@@ -25,6 +24,9 @@ export function PinEntry({ gate, onForgot }: PinEntryProps) {
     wasWaiting.current = isWaiting.value;
   });
 
+  const focusField = () => form.current?.querySelector<HTMLInputElement>('input[name="pin"]')?.focus();
+  useLayoutEffect(focusField, []);
+
   async function tryIt(event: Event) {
     event.preventDefault();
     const result = await gate.tryPin(text.value);
@@ -32,12 +34,12 @@ export function PinEntry({ gate, onForgot }: PinEntryProps) {
     said.value = result === 'wrong' && waitMs > 0 ? gateWords.waitBegins(waitMs) : pinSentence(result);
     if (result !== 'wrong') return;
     text.value = '';
-    form.current?.querySelector<HTMLInputElement>('input[name="pin"]')?.focus();
+    focusField();
   }
 
   return (
     <form ref={form} onSubmit={tryIt} noValidate>
-      <Heading>{gateWords.title}</Heading>
+      <h1>{gateWords.title}</h1>
       <p>{gateWords.lead}</p>
       {/* Password managers fill a PIN only beside a user name. */}
       <input type="text" name="username" autocomplete="username" value="parent" readOnly hidden />

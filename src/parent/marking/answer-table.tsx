@@ -57,7 +57,7 @@ export function AnswerTable({ desk, entry, acting, title }: AnswerTableProps) {
                 <th scope="row">{promptText(place.prompt)}</th>
                 <td>{place.given ?? '–'}</td>
                 <td class="wraps">
-                  <OutcomeMark place={place} /> {outcomeText(place)}
+                  <OutcomeMark place={place} /> {outcomeText(place, sat.clock !== null)}
                   <PlaceRulings place={place} rule={rule} />
                   {hasKeys.value && <p class="hint">{keysOf(sat, place.place)}</p>}
                 </td>

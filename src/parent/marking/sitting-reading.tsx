@@ -47,7 +47,7 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
         {nameOf(household, child)}, {longDay(sat.day)}
       </Heading>
       <p>
-        {purposeNames[sat.purpose]} from “{setName(household, sat.set)}”: {waySentence(sat)}
+        {purposeNames[sat.purpose]} from “{setName(household, sat.set)}”. {waySentence(sat)}
       </p>
       {sentences.filter(Boolean).map((line) => (
         <p key={line}>{line}</p>

@@ -3,7 +3,7 @@ import { writtenFact } from '../../core/fact/written';
 import type { Marked } from '../../core/marking/marked';
 import type { Ruling } from '../../core/record/household-record';
 import type { Purpose, Sat } from '../../core/record/sat';
-import { count } from '../words';
+import { count, sentence } from '../words';
 
 type MarkedPlace = Marked['places'][number];
 
@@ -65,9 +65,9 @@ export function promptText(id: PromptId): string {
   return prompt.kind === 'fact' ? writtenFact(prompt.fact) : `copy ${prompt.answer}`;
 }
 
-/** An outcome's shape and words; state is told without colour. */
-export function outcomeText(place: MarkedPlace): string {
-  const late = place.byBell || place.given === null ? '' : ', after the bell';
+/** An outcome in words; `byBell` says something only where there was a bell. */
+export function outcomeText(place: MarkedPlace, hadBell: boolean): string {
+  const late = hadBell && !place.byBell && place.given !== null ? ', after the bell' : '';
   switch (place.outcome) {
     case 'right':
       return place.accepted ? `right by your ruling${late}` : `right${late}`;
@@ -89,7 +89,7 @@ function wrongWord({ slip }: MarkedPlace): string {
 
 /** How a sitting was sat: the clock and its sight, the way of taking, how it ended. */
 export function waySentence(sat: Sat): string {
-  const of = `${count(sat.prompts.length, 'fact', 'facts')}`;
+  const of = sentence(count(sat.prompts.length, 'fact', 'facts'));
   const clock = sat.clock
     ? `${sat.clock.allowanceMs / 1000} s on the clock, ${sat.clock.sight === 'hidden' ? 'hidden' : 'seen as a thread'}`
     : 'without a clock';
@@ -150,6 +150,8 @@ export function rulingText(
     case 'bandAnyway':
       return 'It has its band although it was interrupted.';
     case 'rows':
-      return ruling.rows === 0 ? 'No extra rows.' : `${count(ruling.rows, 'extra row', 'extra rows')} sent.`;
+      return ruling.rows === 0
+        ? 'No extra rows.'
+        : `${sentence(count(ruling.rows, 'extra row', 'extra rows'))} sent.`;
   }
 }

@@ -1,9 +1,10 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { Draft } from '../../../src/core/record/record';
 import { fakeDesk } from '../fake-desk';
 import { twoChildren } from '../made-household';
 import { openPages } from '../open-pages';
+import { until } from '../until';
 
 async function children(more: readonly Draft[] = []) {
   const desk = fakeDesk('2026-11-25', [...twoChildren, ...more]);
@@ -35,9 +36,7 @@ test('another set is started, and the one before is kept in practice unless unti
   const [doubles] = getAllByRole('radio', { name: /^Doubles/ });
   if (doubles) await userEvent.click(doubles);
   await press('Start “Doubles”');
-  await vi.waitFor(() =>
-    expect(child('wren')).toMatchObject({ currentSet: 'doubles', keptSets: ['plus-2'] }),
-  );
+  await until(() => expect(child('wren')).toMatchObject({ currentSet: 'doubles', keptSets: ['plus-2'] }));
   expect(desk.drafts).toEqual([
     { kind: 'setKept', child: 'wren', set: 'plus-2', kept: true },
     { kind: 'setStarted', child: 'wren', set: 'doubles' },
@@ -48,24 +47,24 @@ test('the counterpart is one tap away', async () => {
   const { open, press, child } = await children();
   await open('Choose another set');
   await press('Start “Take away 2” instead');
-  await vi.waitFor(() => expect(child('wren')?.currentSet).toBe('take-away-2'));
+  await until(() => expect(child('wren')?.currentSet).toBe('take-away-2'));
 });
 
 test('a kept set can be let go', async () => {
   const { press, child } = await children([{ kind: 'setKept', child: 'wren', set: 'doubles', kept: true }]);
   await press('No longer keep it: Doubles');
-  await vi.waitFor(() => expect(child('wren')?.keptSets).toEqual([]));
+  await until(() => expect(child('wren')?.keptSets).toEqual([]));
 });
 
 test('facts are ticked as known by cell and by row, and unticked', async () => {
   const { open, press, child } = await children();
   await open('Known already');
   await press('2 + 3 = 5, not known');
-  await vi.waitFor(() => expect([...(child('wren')?.ticked ?? [])]).toEqual(['add-2-3']));
+  await until(() => expect([...(child('wren')?.ticked ?? [])]).toEqual(['add-2-3']));
   await press(/^Everything with 2 first: 1 of 10/);
-  await vi.waitFor(() => expect(child('wren')?.ticked.size).toBe(10));
+  await until(() => expect(child('wren')?.ticked.size).toBe(10));
   await press(/^Everything with 2 first: 10 of 10/);
-  await vi.waitFor(() => expect(child('wren')?.ticked.size).toBe(0));
+  await until(() => expect(child('wren')?.ticked.size).toBe(0));
 });
 
 test('an own set without facts, with too few or without a name gets a plain sentence; then it is kept', async () => {
@@ -87,7 +86,7 @@ test('an own set without facts, with too few or without a name gets a plain sent
   await findByText(/at least 6 facts/);
   for (const name of ['5 + 4 = 9', '3 + 6 = 9', '6 + 3 = 9', '2 + 7 = 9', '7 + 2 = 9']) await cell(name);
   await press('Keep this set');
-  await vi.waitFor(() => expect(desk.household.value.ownSets).toHaveLength(1));
+  await until(() => expect(desk.household.value.ownSets).toHaveLength(1));
   expect(desk.household.value.ownSets[0]).toMatchObject({ name: 'Nearly ten' });
   expect(desk.household.value.ownSets[0]?.facts).toHaveLength(6);
 });
@@ -96,10 +95,10 @@ test('an own set is removed and brought back', async () => {
   const facts = ['add-1-1', 'add-2-2', 'add-3-3', 'add-4-4', 'add-5-5', 'add-6-6'] as const;
   const { desk, press, open } = await children([{ kind: 'setMade', set: 'own', name: 'Twos', facts }]);
   await press('Remove: Twos');
-  await vi.waitFor(() => expect(desk.household.value.ownSets).toEqual([]));
+  await until(() => expect(desk.household.value.ownSets).toEqual([]));
   await open('Removed sets');
   await press('Bring back: Twos');
-  await vi.waitFor(() => expect(desk.household.value.ownSets).toHaveLength(1));
+  await until(() => expect(desk.household.value.ownSets).toHaveLength(1));
 });
 
 test('a child is renamed, archived and brought back', async () => {
@@ -109,12 +108,12 @@ test('a child is renamed, archived and brought back', async () => {
   if (!name) throw new Error('no name field');
   await userEvent.fill(name, 'Wrenna');
   await press('Keep');
-  await vi.waitFor(() => expect(child('wren')?.name).toBe('Wrenna'));
+  await until(() => expect(child('wren')?.name).toBe('Wrenna'));
   await open('Archive or delete');
   await press('Archive Wrenna');
-  await vi.waitFor(() => expect(child('wren')?.archived).toBe(true));
+  await until(() => expect(child('wren')?.archived).toBe(true));
   await press('Bring Wrenna back');
-  await vi.waitFor(() => expect(child('wren')?.archived).toBe(false));
+  await until(() => expect(child('wren')?.archived).toBe(false));
 });
 
 test('deleting asks for the name, says what stays, and deletes only then', async () => {
@@ -126,5 +125,5 @@ test('deleting asks for the name, says what stays, and deletes only then', async
   await findByText(/Nothing was deleted/);
   await userEvent.fill(getByLabelText('The name, to delete for good'), 'Wren');
   await press('Delete Wren for good');
-  await vi.waitFor(() => expect(desk.household.value.children.map(({ id }) => id)).toEqual(['teo']));
+  await until(() => expect(desk.household.value.children.map(({ id }) => id)).toEqual(['teo']));
 });

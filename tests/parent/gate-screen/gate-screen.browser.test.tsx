@@ -6,6 +6,7 @@ import { userEvent } from 'vitest/browser';
 import { GateScreen } from '../../../src/parent/gate-screen/gate-screen';
 import { findings } from '../axe';
 import { pin, testGate } from '../open-pages';
+import { until } from '../until';
 
 afterEach(cleanup);
 
@@ -25,7 +26,7 @@ async function atTheDoor() {
 test('the right PIN opens by keyboard alone', async () => {
   const { gate, enter } = await atTheDoor();
   await enter(pin);
-  await vi.waitFor(() => expect(gate.phase.value).toBe('open'));
+  await until(() => expect(gate.phase.value).toBe('open'));
 });
 
 test('the field is one a password manager fills: a numeric current password, and pasting works', async () => {
@@ -55,7 +56,7 @@ test('the third wrong try begins a wait, told in words; during it the right PIN 
   await enter('1111');
   await findByText('That was not the PIN. Try again.');
   await enter('1112');
-  await vi.waitFor(() => expect(field().value).toBe(''));
+  await until(() => expect(field().value).toBe(''));
   await enter('1113');
   await findByText('That was not the PIN. Wait 2 seconds, then try again.');
   await enter(pin);
@@ -65,7 +66,7 @@ test('the third wrong try begins a wait, told in words; during it the right PIN 
   await findByText('You can try again now.', undefined, { timeout: 4000 });
   await userEvent.click(field());
   await userEvent.keyboard('{Enter}');
-  await vi.waitFor(() => expect(gate.phase.value).toBe('open'));
+  await until(() => expect(gate.phase.value).toBe('open'));
 });
 
 test('a forgotten PIN: the recovery code in small letters, then a new PIN twice', async () => {
@@ -80,14 +81,14 @@ test('a forgotten PIN: the recovery code in small letters, then a new PIN twice'
   await findByRole('heading', { name: 'Choose a new PIN' });
   await userEvent.fill(getByLabelText('New PIN'), '123');
   await userEvent.keyboard('{Enter}');
-  await vi.waitFor(() => expect(document.body.textContent).toContain('A PIN has at least 4 digits.'));
+  await until(() => expect(document.body.textContent).toContain('A PIN has at least 4 digits.'));
   await userEvent.fill(getByLabelText('New PIN'), '9753');
   await userEvent.fill(getByLabelText('The same PIN again'), '9754');
   await userEvent.keyboard('{Enter}');
-  await vi.waitFor(() => expect(document.body.textContent).toContain('The two PINs are not the same.'));
+  await until(() => expect(document.body.textContent).toContain('The two PINs are not the same.'));
   await userEvent.fill(getByLabelText('The same PIN again'), '9753');
   await userEvent.keyboard('{Enter}');
-  await vi.waitFor(() => expect(gate.phase.value).toBe('open'));
+  await until(() => expect(gate.phase.value).toBe('open'));
   gate.lock();
   expect(await gate.tryPin('9753')).toBe('opened');
 });

@@ -1,4 +1,4 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { Draft } from '../../../src/core/record/record';
 import { place } from '../../../src/parent/place';
@@ -6,6 +6,7 @@ import { findings } from '../axe';
 import { fakeDesk } from '../fake-desk';
 import { teosSheet, twoChildren, wrensSheet } from '../made-household';
 import { openPages } from '../open-pages';
+import { until } from '../until';
 
 const away = [{ why: 'hidden', fromMs: 20_000, toMs: 25_000, afterVisits: 5 }] as const;
 
@@ -52,21 +53,21 @@ test('an accepted answer counts by the bell; undo takes it back, redo brings it 
   expect(rulings(desk)).toEqual([
     { kind: 'ruled', child: 'teo', target, targetDay: '2026-11-25', ruling: { what: 'accept', place: 3 } },
   ]);
-  await vi.waitFor(() => expect(band()).toContain('15 right by the bell of 25: Even, 15 to 19.'));
+  await until(() => expect(band()).toContain('15 right by the bell of 25: Even, 15 to 19.'));
   await press(/^Undo: No\. 4/);
-  await vi.waitFor(() => expect(band()).toContain('14 right by the bell of 25: Loose'));
+  await until(() => expect(band()).toContain('14 right by the bell of 25: Loose'));
   await findByRole('button', { name: /^Redo: No\. 4/ });
   await press(/^Redo: No\. 4/);
-  await vi.waitFor(() => expect(band()).toContain('15 right by the bell of 25: Even'));
+  await until(() => expect(band()).toContain('15 right by the bell of 25: Even'));
   expect(desk.drafts.map(({ kind }) => kind)).toEqual(['ruled', 'undone', 'undone']);
 });
 
 test('a wrong answer is called a slip or a miscalculation, the later word holding', async () => {
   const { desk, press, band } = await readTeos();
   await press('A slip: 4, 4 × 7');
-  await vi.waitFor(() => expect(band()).toContain('wrong: a slip; the answer is 28'));
+  await until(() => expect(band()).toContain('wrong: a slip; the answer is 28'));
   await press('A miscalculation: 4, 4 × 7');
-  await vi.waitFor(() => expect(band()).toContain('wrong: a miscalculation; the answer is 28'));
+  await until(() => expect(band()).toContain('wrong: a miscalculation; the answer is 28'));
   expect(rulings(desk).map((draft) => 'ruling' in draft && draft.ruling)).toEqual([
     { what: 'slip', place: 3, slip: true },
     { what: 'slip', place: 3, slip: false },
@@ -76,16 +77,16 @@ test('a wrong answer is called a slip or a miscalculation, the later word holdin
 test('the whole sitting is voided, or is not the child’s own work, and says so', async () => {
   const { press, band } = await readTeos();
   await press('Not the child’s own work');
-  await vi.waitFor(() => expect(band()).toContain('You ruled that it is not the child’s own work'));
+  await until(() => expect(band()).toContain('You ruled that it is not the child’s own work'));
   await press('Does not count');
-  await vi.waitFor(() => expect(band()).toContain('You ruled that it does not count.'));
+  await until(() => expect(band()).toContain('You ruled that it does not count.'));
 });
 
 test('an interrupted sitting has no band until the parent gives it one', async () => {
   const { press, band } = await readTeos([], teosSheet({ away }));
   expect(band()).toContain('It was interrupted, so it has no band unless you give it one.');
   await press('Give it its band');
-  await vi.waitFor(() => expect(band()).toContain('right by the bell of 25: Loose'));
+  await until(() => expect(band()).toContain('right by the bell of 25: Loose'));
 });
 
 test('a sitting of the wrong child is moved, and moved back by undo', async () => {
@@ -110,9 +111,9 @@ test('rows are sent, changed and waived, each by a ruling', async () => {
   const { desk, press, band } = await readTeos();
   expect(band()).toContain('The rule brings one extra row.');
   await press('Send two rows');
-  await vi.waitFor(() => expect(band()).toContain('You sent two rows.'));
+  await until(() => expect(band()).toContain('You sent two rows.'));
   await press('No rows');
-  await vi.waitFor(() => expect(band()).toContain('You sent no rows.'));
+  await until(() => expect(band()).toContain('You sent no rows.'));
   expect(rulings(desk).map((draft) => 'ruling' in draft && draft.ruling)).toEqual([
     { what: 'rows', rows: 2 },
     { what: 'rows', rows: 0 },
@@ -140,7 +141,7 @@ test('a ruling that can’t be stored is told, and nothing changes', async () =>
   const { desk, press, band } = await readTeos();
   desk.refuse('full');
   await press('Does not count');
-  await vi.waitFor(() => expect(band()).toContain('no room left'));
+  await until(() => expect(band()).toContain('no room left'));
   expect(rulings(desk)).toEqual([]);
 });
 

@@ -1,9 +1,10 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { findings } from '../axe';
 import { fakeDesk } from '../fake-desk';
 import { twoChildren } from '../made-household';
 import { openPages, pin } from '../open-pages';
+import { until } from '../until';
 
 async function settings() {
   const desk = fakeDesk('2026-11-25', twoChildren);
@@ -58,11 +59,11 @@ test('every switch is kept as soon as it is turned', async () => {
     ['on the left', { hand: 'left' }],
   ] as const) {
     await userEvent.click(getByRole('radio', { name }));
-    await vi.waitFor(() => expect(wren()).toMatchObject(expected));
+    await until(() => expect(wren()).toMatchObject(expected));
   }
   await userEvent.click(getByRole('checkbox', { name: /^On a timed sheet, take/ }));
   await userEvent.click(getByRole('checkbox', { name: /^Keep the times/ }));
-  await vi.waitFor(() => expect(wren()).toMatchObject({ takesItself: false, keepTimes: false }));
+  await until(() => expect(wren()).toMatchObject({ takesItself: false, keepTimes: false }));
 });
 
 test('bands are renamed for the household, two of the same name refused', async () => {
@@ -72,7 +73,7 @@ test('bands are renamed for the household, two of the same name refused', async 
   expect(await findAllByText(/Two bands have this name/)).toHaveLength(2);
   await userEvent.fill(field('Band 3'), 'Airy');
   await userEvent.click(getByRole('button', { name: 'Keep these names' }));
-  await vi.waitFor(() => expect(desk.household.value.settings.bandNames.loose).toBe('Airy'));
+  await until(() => expect(desk.household.value.settings.bandNames.loose).toBe('Airy'));
 });
 
 test('another child’s settings are that child’s alone', async () => {
@@ -81,7 +82,7 @@ test('another child’s settings are that child’s alone', async () => {
   await findByRole('heading', { name: 'For Teo' });
   expect(field('Length of a sheet').value).toBe('25');
   await userEvent.click(getByRole('radio', { name: 'without a clock' }));
-  await vi.waitFor(() =>
+  await until(() =>
     expect(desk.drafts).toEqual([{ kind: 'childSettingsChanged', child: 'teo', changes: { timed: false } }]),
   );
 });

@@ -1,9 +1,10 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { setupStep } from '../../../src/parent/setup/progress';
 import { findings } from '../axe';
 import { fakeDesk } from '../fake-desk';
 import { openPages, testGate } from '../open-pages';
+import { until } from '../until';
 
 async function begin() {
   const gate = await testGate(false);
@@ -113,7 +114,7 @@ test('a second child is added right there, under another name', async () => {
     if (name === 'Wren') await userEvent.click(getByRole('button', { name: 'Add another child' }));
   }
   await userEvent.click(getByRole('button', { name: 'Go to the parent’s pages' }));
-  await vi.waitFor(() => expect(document.querySelector('h1')?.textContent).toMatch(/^Today/));
+  await until(() => expect(document.querySelector('h1')?.textContent).toMatch(/^Today/));
   expect(desk.household.value.children.map(({ name, currentSet }) => [name, currentSet])).toEqual([
     ['Wren', 'doubles'],
     ['Teo', 'doubles'],

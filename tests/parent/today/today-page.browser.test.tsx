@@ -1,4 +1,4 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { Draft } from '../../../src/core/record/record';
 import { place } from '../../../src/parent/place';
@@ -6,6 +6,7 @@ import { fakeDesk } from '../fake-desk';
 import { promptsOf, teosSheet, twoChildren } from '../made-household';
 import { allRight, madeSat } from '../made-sat';
 import { openPages } from '../open-pages';
+import { until } from '../until';
 
 async function todayOf(child: string, more: readonly Draft[] = []) {
   const desk = fakeDesk('2026-11-25', [...twoChildren, ...more]);
@@ -21,7 +22,7 @@ async function todayOf(child: string, more: readonly Draft[] = []) {
     if (!found) throw new Error(`no button ${name}`);
     await userEvent.click(found);
   };
-  const says = (text: string) => vi.waitFor(() => expect(card.textContent).toContain(text));
+  const says = (text: string) => until(() => expect(card.textContent).toContain(text));
   return { ...view, desk, card, button, press, says };
 }
 
@@ -93,14 +94,14 @@ test('when the set is accurate the clock is proposed, never turned on by itself'
   await says('“Plus 2” is accurate: at least 45 of its last 50 answers');
   expect(desk.household.value.children[0]?.settings.timed).toBe(false);
   await press('Turn the clock on');
-  await vi.waitFor(() => expect(desk.household.value.children[0]?.settings.timed).toBe(true));
+  await until(() => expect(desk.household.value.children[0]?.settings.timed).toBe(true));
 });
 
 test('a sheet being sat can be stopped', async () => {
   const { desk, press, button } = await todayOf('Wren');
   expect(button('Stop the sheet being sat')).toBeUndefined();
   desk.setSitting(['wren']);
-  await vi.waitFor(() => expect(button('Stop the sheet being sat')).toBeDefined());
+  await until(() => expect(button('Stop the sheet being sat')).toBeDefined());
   await press('Stop the sheet being sat');
   expect(desk.stopped).toEqual(['wren']);
 });
