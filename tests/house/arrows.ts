@@ -18,7 +18,7 @@ export const arrows: Readonly<Record<string, readonly string[]>> = {
 export const packages: Readonly<Record<string, readonly string[]>> = {
   main: ['preact', '@preact/signals'],
   child: ['preact', '@preact/signals'],
-  parent: ['preact', '@preact/signals', 'date-fns'],
+  parent: ['preact', '@preact/signals', 'date-fns', 'd3-scale', 'd3-shape', 'd3-array'],
   paper: ['preact', '@preact/signals', 'date-fns'],
   demo: ['@preact/signals', 'date-fns'],
   state: ['@preact/signals', 'date-fns'],
