@@ -22,7 +22,7 @@ const keyNames: Readonly<Partial<Record<Key, string>>> = {
 };
 
 /** A hand on the keyboard. */
-export async function keyHand({ cdp, page }: Device): Promise<Hand> {
+export async function keyHand({ cdp, page }: Pick<Device, 'cdp' | 'page'>): Promise<Hand> {
   const originMs = await page.evaluate(() => performance.timeOrigin);
   return {
     async press(key, atMs) {
@@ -35,7 +35,7 @@ export async function keyHand({ cdp, page }: Device): Promise<Hand> {
 }
 
 /** A finger on the keypad that is on the screen. */
-export async function touchHand({ cdp, page }: Device): Promise<Hand> {
+export async function touchHand({ cdp, page }: Pick<Device, 'cdp' | 'page'>): Promise<Hand> {
   const originMs = await page.evaluate(() => performance.timeOrigin);
   const places = new Map<Key, Place>();
   for (const key of ['0', '1', '2', '3', '4', '5', '6', '7', '8', '9', 'back', 'skip', 'done'] as const)

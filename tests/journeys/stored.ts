@@ -1,4 +1,4 @@
-import type { Sat, Visit } from '../../src/core/record/sat';
+import type { Sat, SittingPlan, Visit } from '../../src/core/record/sat';
 import type { Page } from './browser';
 
 /** Everything in the household's store, by key. */
@@ -35,6 +35,14 @@ export async function storedVisits(page: Page): Promise<readonly Visit[]> {
     .filter(([key]) => /^journal\/[^/]+\/visit\//.test(key))
     .toSorted(([x], [y]) => (x < y ? -1 : 1))
     .map(([, entry]) => (entry as { readonly visit: Visit }).visit);
+}
+
+/** What the sitting that stands open was planned to ask. */
+export async function storedPlan(page: Page): Promise<SittingPlan> {
+  const stored = await readStored(page);
+  const head = Object.entries(stored).find(([key]) => /^journal\/[^/]+\/head$/.test(key))?.[1];
+  if (!head) throw new Error('No sitting stands open.');
+  return (head as { readonly plan: SittingPlan }).plan;
 }
 
 /** Puts something into the store by hand, past the app. */

@@ -1,0 +1,171 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { keyHand, nextCard, sit } from './child-hand';
+import { closeDevices, type Device, expectQuiet, openDevice, reload } from './device';
+import {
+  addChild,
+  choose,
+  choosePin,
+  fill,
+  handOver,
+  heading,
+  openPages,
+  pin,
+  press,
+  seeHeading,
+  setUp,
+  turnTo,
+} from './parent-hand';
+import { readStored, storedSats } from './stored';
+
+let device: Device;
+beforeEach(async () => {
+  device = await openDevice();
+});
+afterEach(async () => {
+  expectQuiet(device);
+  await closeDevices();
+});
+
+/** Reloads, and finds the same screen. */
+async function reloadOn(title: string): Promise<void> {
+  await seeHeading(device.page, title);
+  await reload(device.page);
+  await seeHeading(device.page, title);
+}
+
+/** Reloads in mid-sitting, and takes up the same card. */
+async function reloadInCard(): Promise<void> {
+  const { page } = device;
+  const before = await nextCard(page, null);
+  await reload(page);
+  await seeHeading(page, 'Where you were');
+  await reloadOn('Where you were');
+  await press(page, 'Carry on');
+  expect((await nextCard(page, null))?.text).toBe(before?.text);
+}
+
+test('a child comes back to the same step, wherever the page was reloaded', async () => {
+  const { page } = device;
+  await setUp(page, 'Wren');
+  await reloadOn('Grown-ups see answers and times');
+  await press(page, 'OK');
+  await seeHeading(page, 'Type it, then press Done');
+  await press(page, 'Begin');
+  const hand = async () => keyHand(device);
+  await sit(page, await hand(), { until: 2 });
+  await reloadInCard();
+  await sit(page, await hand());
+
+  await reloadOn("Today's sheet");
+  await press(page, 'Begin');
+  await sit(page, await hand(), { until: 10, does: (_, nth) => (nth === 3 ? 'wrong' : 'right') });
+  await reloadInCard();
+  await sit(page, await hand(), { does: (_, nth) => (nth === 0 ? 'wrong' : 'right') });
+
+  await seeHeading(page, 'Your piece');
+  await reload(page);
+  await reloadOn('Mend the holes');
+  await press(page, 'Begin');
+  await sit(page, await hand(), { until: 1 });
+  await reloadInCard();
+  await sit(page, await hand());
+  await seeHeading(page, 'Your piece');
+  await reload(page);
+  await reloadOn('Done today');
+
+  const sheet = (await storedSats(page)).find(({ purpose }) => purpose === 'sheet');
+  expect(sheet?.visits.filter(({ end }) => end === 'taken')).toHaveLength(25);
+});
+
+test('in mid-row too, and a row done is not asked again', async () => {
+  const { page } = device;
+  await setUp(page, 'Wren');
+  await openPages(page);
+  await choose(page, 'Sheets are sat', 'with a clock');
+  await handOver(page, 'Wren');
+  await press(page, 'OK');
+  await press(page, 'Begin');
+  await sit(page, await keyHand(device), { takesItself: true });
+  await press(page, 'Begin');
+  await sit(page, await keyHand(device), {
+    takesItself: true,
+    atMs: ({ seenMs }, nth) => seenMs + (nth < 12 ? 1000 : 60_000),
+  });
+  await press(page, 'Go on');
+  await reloadOn('One more row');
+  await press(page, 'Begin');
+  await sit(page, await keyHand(device), { until: 2 });
+  await reloadInCard();
+  await sit(page, await keyHand(device));
+  await seeHeading(page, 'Your piece');
+  await reload(page);
+  await reloadOn('Done today');
+  expect((await storedSats(page)).filter(({ purpose }) => purpose === 'row')).toHaveLength(1);
+});
+
+test('an interrupted timed sheet goes on without its clock and has no band unless the parent says so', async () => {
+  const { page } = device;
+  await setUp(page, 'Wren');
+  await openPages(page);
+  await choose(page, 'Sheets are sat', 'with a clock');
+  await handOver(page, 'Wren');
+  await press(page, 'OK');
+  await press(page, 'Begin');
+  await sit(page, await keyHand(device), { takesItself: true });
+  await press(page, 'Begin');
+  await sit(page, await keyHand(device), { takesItself: true, until: 5 });
+  await reload(page);
+  await press(page, 'Carry on');
+  expect(await page.locator('.thread-run').count()).toBe(0);
+  await sit(page, await keyHand(device), { takesItself: true });
+  await seeHeading(page, 'Your piece');
+  await openPages(page);
+  await page.getByText('The sheet was interrupted, so it has no band').waitFor();
+  await press(page, 'Give it its band');
+  await page.getByText(/Firm: 2[0-5] right by the bell/).waitFor();
+});
+
+test('set-up leaves nothing half-stored, and begins where it was with a child', async () => {
+  const { page } = device;
+  await press(page, 'Begin');
+  await press(page, 'Go on');
+  await fill(page, 'New PIN', pin);
+  await fill(page, 'The same PIN again', pin);
+  await press(page, 'Go on');
+  await seeHeading(page, 'Write this down');
+  await reload(page);
+  await seeHeading(page, 'Sumstitch');
+  expect(Object.keys(await readStored(page)).sort()).toEqual(['meta/device', 'meta/head']);
+
+  await choosePin(page);
+  await reload(page);
+  await press(page, 'Begin');
+  await seeHeading(page, 'For grown-ups');
+  await fill(page, 'PIN', pin);
+  await press(page, 'Open');
+  await seeHeading(page, 'A child');
+  await fill(page, 'Name', 'Wren');
+  await press(page, 'Go on');
+  await seeHeading(page, 'What is known already?');
+  await reload(page);
+  await seeHeading(page, 'Whose cloth?');
+  await openPages(page);
+  await page.getByText('Wren has no set to learn from.').waitFor();
+  await turnTo(page, 'Children and sets');
+  await press(page, /^Start “/);
+  await page.getByText(/^Wren learns “/).waitFor();
+});
+
+test('a parent’s page is locked by a reload, and the child is where it was', async () => {
+  const { page } = device;
+  await choosePin(page);
+  await addChild(page, 'Wren');
+  await press(page, 'Hand over to Wren');
+  await openPages(page);
+  await turnTo(page, 'Settings');
+  await reload(page);
+  expect(await heading(page)).toBe('Grown-ups see answers and times');
+  await press(page, 'Grown-ups');
+  await seeHeading(page, 'For grown-ups');
+  expect(await page.getByRole('navigation').count()).toBe(0);
+});
