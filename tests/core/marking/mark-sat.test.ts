@@ -222,6 +222,18 @@ describe('rates', () => {
     expect(result.digitsPerMin).toBeCloseTo((2 * 60) / 45, 12);
   });
 
+  test('an interrupted timed sheet is rated over its allowance at most', () => {
+    const sitter = new Sitter(timed(['mul-7-8', 'mul-7-9', 'mul-8-9'])).answer('56', 1000, 2000);
+    sitter.shown(2100).left(3000).returned(9000).answer('63', 9000, 10_000).answer('72', 10_100, 100_000);
+    expect(marked(sitter.sat())).toMatchObject({ rightByBell: 2, factsPerMin: (2 * 60) / 45 });
+  });
+
+  test('an accepted answer has all the digits of the true one', () => {
+    const sat = sit(facts(2), ['wrong', 'right'], {}, 30_000);
+    expect(marked(sat).digitsPerMin).toBe(2);
+    expect(marked(sat, { accepted: new Set([0]) }).digitsPerMin).toBe(4);
+  });
+
   test('a sheet nobody touched has none', () => {
     const result = marked(new Sitter(planOf(['mul-7-8'])).stopped(10).sat());
     expect(result).toMatchObject({ factsPerMin: null, digitsPerMin: null, medianMs: null, notReached: 1 });

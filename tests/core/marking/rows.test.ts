@@ -135,6 +135,13 @@ describe('when to stop', () => {
     expect(factsOf(open)).toEqual(at(3, 4, 8, 9));
   });
 
+  test('a short row all right is a good row, three though they are', () => {
+    const sheet = sheetOf(facts(5), ['wrong', 'wrong', 'wrong', 'wrong', 'wrong']);
+    const bad = marked(sit(facts(5), ['wrong', 'wrong', 'right', 'right', 'skip']));
+    const short = marked(sit(facts(3), ['right', 'right', 'right']));
+    expect(nextRow(sheet, [bad, short], 2)).toEqual({ stop: 'enough' });
+  });
+
   test('at most two rows more, then the parent is told', () => {
     expect(nextRow(thin, rowsWith(thin, 2, [1, 1, 1, 1]), 2)).toEqual({ stop: 'tellParent' });
   });

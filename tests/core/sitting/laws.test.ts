@@ -5,7 +5,7 @@ import { toMicro } from '../../../src/core/sitting/bell';
 import { beginSitting, guardMs, type SittingState, stepSitting } from '../../../src/core/sitting/machine';
 import { anyMoves, anyPlan, play } from './random-sitting';
 
-const many = { numRuns: 150 };
+const many = { numRuns: 1000 };
 
 function holds(law: (run: ReturnType<typeof play>) => void): void {
   fc.assert(
@@ -22,7 +22,7 @@ describe('laws of every sitting', { timeout: 60_000 }, () => {
   test('random sittings reach every way a card and a sitting can end', () => {
     const seen = new Map<string, number>();
     const note = (what: string) => seen.set(what, (seen.get(what) ?? 0) + 1);
-    for (const [plan, moves] of fc.sample(fc.tuple(anyPlan, anyMoves), { numRuns: 150, seed: 25 })) {
+    for (const [plan, moves] of fc.sample(fc.tuple(anyPlan, anyMoves), { numRuns: 1500, seed: 25 })) {
       const { end } = play(plan, moves);
       note(end.ended ?? 'open');
       if (end.clockGone) note('clockGone');
@@ -142,7 +142,7 @@ describe('laws of every sitting', { timeout: 60_000 }, () => {
         for (const event of events) state = frozen(stepSitting(state, event).state);
         expect(state).toEqual(end);
       }),
-      { numRuns: 150 },
+      { numRuns: 300 },
     );
   });
 });

@@ -14,7 +14,7 @@ import {
 import { anyMoves, anyPlan, play } from './random-sitting';
 import { Sitter, stamped, timed } from './sitter';
 
-const many = { numRuns: 150 };
+const many = { numRuns: 3000 };
 const withTimes = anyPlan.map((plan) => ({ ...plan, keepTimes: true }));
 
 function settled({ plan, visits, away, turn, again, place, shown, ended, endedMs }: SittingState) {
@@ -76,7 +76,7 @@ describe('coming back from the journal', { timeout: 60_000 }, () => {
           if (state.phase === 'away') expect(bellOf(resumed)).toEqual(bellOf(state));
         }
       }),
-      { numRuns: 150 },
+      { numRuns: 500 },
     );
   });
 
@@ -98,7 +98,7 @@ describe('coming back from the journal', { timeout: 60_000 }, () => {
         expect(resumed.ended).not.toBeNull();
         expect(new Set(resumed.visits.map(({ place }) => place)).size).toBe(plan.prompts.length);
       }),
-      { numRuns: 150 },
+      { numRuns: 1000 },
     );
   });
 
