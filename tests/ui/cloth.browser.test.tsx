@@ -3,6 +3,8 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { Piece } from '../../src/ui/piece';
 import { Stitch, type StitchState } from '../../src/ui/stitch';
 import { edgeCount, WovenEdge } from '../../src/ui/woven-edge';
+import '../../src/ui/cloth.css';
+import '../../src/ui/tokens.css';
 
 afterEach(cleanup);
 
@@ -49,6 +51,18 @@ describe('a piece', () => {
     const at = [...container.querySelectorAll('.place')].map((place) => place.getAttribute('transform'));
     expect(new Set(at).size).toBe(30);
     expect(new Set(at.map((one) => one?.split(' ')[0])).size).toBe(5);
+  });
+
+  it('lets each stitch come in at its own place', () => {
+    const { container } = render(<Piece piece={piece(25)} label="Your piece" appearing />);
+    const last = container.querySelector('.place:last-child') ?? container;
+    const [appearing] = last.getAnimations();
+    expect(appearing?.effect?.getTiming()).toMatchObject({ iterations: 1 });
+    const lefts = [0, 100, 200].map((atMs) => {
+      if (appearing) appearing.currentTime = Number(appearing.effect?.getTiming().delay) + atMs;
+      return Math.round(last.getBoundingClientRect().left);
+    });
+    expect(new Set(lefts).size).toBe(1);
   });
 
   it('has the same hem whether rows were added or not', () => {
