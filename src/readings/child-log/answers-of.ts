@@ -39,6 +39,7 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
       given,
       firstKeyMs: firstKeyMs !== null && firstKeyMs > 0 ? firstKeyMs : null,
       handMs: handMs(via),
+      via,
       where: `${sat.device} ${via} ${visit.onsetBy}`,
       slip,
     });

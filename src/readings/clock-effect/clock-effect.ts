@@ -18,7 +18,7 @@ export interface ClockEffect {
 }
 
 /** How far apart, in days, two days may be to be set side by side (our own decision, no source). */
-const windowDays = 28;
+export const windowDays = 28;
 
 /** The clock effect at a chance of error `alpha`: .05 for one look, less where several are taken. */
 export function clockEffect(meetings: readonly Meeting[], alpha = 0.05): ClockEffect {

@@ -23,7 +23,7 @@ export interface ReadError {
 }
 
 /** A first key sooner than this, in ms, came before the fact could be read: the one cut declared beforehand. */
-const rapidGuessMs = 300;
+export const rapidGuessMs = 300;
 
 /** The first that holds names the error; close operand, non-table and perseveration are only kept as flags. */
 export const namingOrder = [

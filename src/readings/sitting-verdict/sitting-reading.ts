@@ -10,7 +10,7 @@ export interface RowsAfter {
   readonly thinkS: number | null;
 }
 
-/** What one sheet says. Times in seconds. */
+/** What one sheet says; the causes of its wrong answers are read apart. Times in seconds. */
 export interface SittingReading {
   readonly sitting: Id;
   readonly day: Day;
@@ -26,9 +26,8 @@ export interface SittingReading {
   /** Usual think time of the right answers. */
   readonly thinkS: number | null;
   readonly rows: RowsAfter | null;
-  /** Described only: pauses between digits these hands don't need, answers of the card before, slips of the keys. */
+  /** Gaps inside answers longer than these hands need when they only copy; `null` without enough copies. */
   readonly pausesInside: number | null;
-  readonly perseverations: number;
-  readonly slips: number;
+  /** Empty where the sheet does not count. */
   readonly verdicts: readonly Verdict[];
 }

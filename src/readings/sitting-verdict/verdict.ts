@@ -1,66 +1,101 @@
 import type { FactId } from '../../core/fact/fact';
+import type { Band } from '../../core/marking/band';
 
-/** What may lie behind a count; the first seven may stand side by side where they don't contradict each other. */
-export type VerdictName =
-  | 'notKnown'
-  | 'new'
-  | 'rushed'
-  | 'flustered'
-  | 'slowHands'
-  | 'checking'
-  | 'fine'
-  | 'cannotTell';
+/** What may lie behind a count: one of these, or several side by side that don't contradict each other. */
+export type VerdictName = Verdict['name'];
 
-/** A verdict with what it rests on. Times in seconds, shares as counts. */
-export type Verdict =
-  | {
-      readonly name: 'notKnown';
-      /** Missed, and wrong as often without the clock on days before. */
-      readonly facts: readonly FactId[];
-      readonly rightBefore: number;
-      readonly ofBefore: number;
-    }
-  | { readonly name: 'new'; readonly facts: readonly FactId[]; readonly ofTroubled: number }
-  | {
-      readonly name: 'rushed';
-      readonly by: 'wrongQuicker' | 'quickerThanUsual' | 'rapid';
-      readonly wrong: number;
-      readonly wrongS: number;
-      readonly rightS: number;
-      readonly p: number | null;
-    }
-  | {
-      readonly name: 'flustered';
-      readonly by: 'slower' | 'lessRight' | 'both';
-      readonly ratio: number | null;
-      readonly shareWith: number;
-      readonly shareWithout: number;
-      readonly daysWith: number;
-      readonly facts: number;
-    }
-  | {
-      readonly name: 'slowHands';
-      readonly mostAnswers: number;
-      readonly needed: number;
-      readonly restoringS: number | null;
-    }
-  | { readonly name: 'checking'; readonly right: number; readonly of: number; readonly thinkS: number }
-  | { readonly name: 'fine' }
-  | { readonly name: 'cannotTell'; readonly why: 'interrupted' | 'noTimes' | 'tooFew' | 'nothingStandsOut' };
+/** Missed, or long in coming, and no better without the clock on the days before. */
+export interface NotKnown {
+  readonly name: 'notKnown';
+  readonly facts: readonly FactId[];
+  /** Earlier answers to them without the clock; quick: right in under about 3 s. */
+  readonly before: { readonly of: number; readonly right: number; readonly quick: number };
+}
 
-/** Pairs that are never given of one sitting; `fine` and `cannotTell` stand alone. */
-export const contradictions: readonly (readonly [VerdictName, VerdictName])[] = [
-  ['rushed', 'checking'],
+/** Missed, or long in coming, and right at first try on fewer than three days so far. */
+export interface New {
+  readonly name: 'new';
+  readonly facts: readonly FactId[];
+  /** How many facts were missed or long in coming in all. */
+  readonly troubled: number;
+}
+
+/**
+ * Wrong answers quicker than right ones on this sheet or over the last ones like it, the whole sheet much quicker and
+ * wronger than usual, or answers begun before the fact could be read. Times to the first key, s.
+ */
+export interface Rushed {
+  readonly name: 'rushed';
+  readonly by: 'wrongQuicker' | 'quickerThanUsual' | 'unread';
+  readonly wrong: number;
+  readonly of: number;
+  /** Of the wrong answers, or of this sheet's. */
+  readonly quickS: number;
+  /** Of the right answers, or the usual time for the same facts. */
+  readonly otherS: number;
+  /** How likely by chance; `null` where it was counted, not tested. */
+  readonly p: number | null;
+}
+
+/** The same facts on days with the clock and days without, as of the last look at them. */
+export interface Flustered {
+  readonly name: 'flustered';
+  readonly by: 'slower' | 'lessRight' | 'both';
+  /** Times as long with the clock; `null` where that is not beyond chance. */
+  readonly ratio: number | null;
+  readonly rightWith: number;
+  readonly ofWith: number;
+  readonly rightWithout: number;
+  readonly ofWithout: number;
+  /** Days with the clock, and facts, that were set side by side with days without. */
+  readonly days: number;
+  readonly facts: number;
+}
+
+/** These hands alone could not enter enough answers for the band above in the allowance. */
+export interface SlowHands {
+  readonly name: 'slowHands';
+  readonly mostAnswers: number;
+  readonly needed: number;
+  readonly band: Band;
+  readonly restoringS: number | null;
+}
+
+/** All or nearly all right and slow, though most of the facts have come quickly before. */
+export interface Checking {
+  readonly name: 'checking';
+  readonly right: number;
+  readonly of: number;
+  readonly thinkS: number;
+  /** Facts that came in under about 3 s on a day before. */
+  readonly onceQuick: number;
+}
+
+/** A count that asks no question. */
+export interface Fine {
+  readonly name: 'fine';
+}
+
+/** The default. */
+export interface CannotTell {
+  readonly name: 'cannotTell';
+  readonly why: 'interrupted' | 'noTimes' | 'tooFew' | 'nothingStandsOut';
+}
+
+export type Verdict = NotKnown | New | Rushed | Flustered | SlowHands | Checking | Fine | CannotTell;
+
+/** Pairs never given of one sitting: causes that would explain the same answers in opposite ways. */
+const contradictions: readonly (readonly [VerdictName, VerdictName])[] = [
   ['rushed', 'flustered'],
+  ['rushed', 'checking'],
   ['checking', 'notKnown'],
   ['checking', 'new'],
   ['checking', 'flustered'],
 ];
 
-/** Whether two verdicts may stand side by side. */
-export function areTogether(one: VerdictName, other: VerdictName): boolean {
+/** Whether two verdicts may stand side by side; `fine` and `cannotTell` stand alone. */
+export function mayStandTogether(one: VerdictName, other: VerdictName): boolean {
   if (one === other) return true;
-  const alone: readonly VerdictName[] = ['fine', 'cannotTell'];
-  if (alone.includes(one) || alone.includes(other)) return false;
+  if ([one, other].some((name) => name === 'fine' || name === 'cannotTell')) return false;
   return !contradictions.some((pair) => pair.includes(one) && pair.includes(other));
 }

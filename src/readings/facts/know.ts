@@ -1,0 +1,46 @@
+import { type Beta, betaBelow, betaMean, betaQuantile } from '../statistics/beta';
+import type { Interval } from '../statistics/interval';
+import { type Tally, withAnswers } from '../statistics/pooled-prior';
+
+/** How sure it is, by the answers, that a fact is known, is mixed, is to be learned; 0 to 1. */
+export interface Knowing {
+  readonly known: number;
+  readonly mixed: number;
+  readonly toLearn: number;
+}
+
+/** Right in more than 7 of 10 answers is known, in fewer than half is to be learned (our own decision, no source). */
+const bounds = { known: 0.7, toLearn: 0.5, mixedFrom: 0.25, mixedTo: 0.85 } as const;
+
+/** Says nothing beforehand: every share is as likely. */
+const flat: Beta = { right: 1, wrong: 1 };
+
+/** What a share of right answers under one prior makes of a fact. */
+function knowingUnder(prior: Beta, own: Tally): Knowing {
+  const of = withAnswers(prior, own);
+  return {
+    known: 1 - betaBelow(of, bounds.known),
+    mixed: betaBelow(of, bounds.mixedTo) - betaBelow(of, bounds.mixedFrom),
+    toLearn: betaBelow(of, bounds.toLearn),
+  };
+}
+
+/**
+ * What own answers make of a fact. The set's answers (`pool`) and the turn-around's may take sureness away, never give
+ * any: the least of what each of them would say holds.
+ */
+export function knowing(own: Tally, pool: Beta, turnAround: Tally): Knowing {
+  const beside = withAnswers(flat, { right: turnAround.right / 4, of: turnAround.of / 4 });
+  const views = [flat, pool, beside].map((prior) => knowingUnder(prior, own));
+  const least = (key: keyof Knowing) => Math.min(...views.map((view) => view[key]));
+  return { known: least('known'), mixed: least('mixed'), toLearn: least('toLearn') };
+}
+
+/** The chance of a right answer with its 95 % interval, the set's answers taken into account. */
+export function accuracyOf(own: Tally, pool: Beta): { readonly share: number; readonly interval: Interval } {
+  const of = withAnswers(pool, own);
+  return {
+    share: betaMean(of),
+    interval: { low: betaQuantile(of, 0.025), high: betaQuantile(of, 0.975) },
+  };
+}

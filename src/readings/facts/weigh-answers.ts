@@ -1,0 +1,49 @@
+import type { Day } from '../../core/record/stamp';
+import type { Answer } from '../child-log/answer';
+import { dayNumber } from '../day-number';
+
+/** After so many more answers an answer weighs half (our own decision, no source). */
+const halfLife = 16;
+
+/** Older answers weigh under a fiftieth. */
+const mostWeighed = 90;
+
+/** Where so many answers without the clock stand among the newest days, they alone speak. */
+const fewestWithout = 3;
+
+/** How many days back from a fact's newest answer they may stand (as far as days are ever set side by side). */
+const newestDays = 28;
+
+/** One answer with what it weighs, 1 for the newest. */
+export interface Weighed {
+  readonly answer: Answer;
+  readonly weight: number;
+}
+
+/** The answers that speak of a fact, newest first, and whether they are those without the clock alone. */
+export interface Speaking {
+  readonly answers: readonly Weighed[];
+  readonly withoutClock: boolean;
+}
+
+/**
+ * Weighs one fact's answers, oldest first. What the parent calls a slip of the keys says nothing of the fact. Which
+ * answers speak is settled by their days and the clock, never by how they came out.
+ */
+export function weighAnswers(answers: readonly Answer[]): Speaking {
+  const own = answers.filter(({ slip }) => slip !== true);
+  const since = dayNumber(own.at(-1)?.day ?? '') - newestDays;
+  const without = own.filter(({ withClock }) => !withClock);
+  const newest = without.filter(({ day }) => dayNumber(day) >= since);
+  const withoutClock = newest.length >= fewestWithout && daysOf(newest) > 1;
+  const speaking = (withoutClock ? without : own).slice(-mostWeighed).reverse();
+  return {
+    answers: speaking.map((answer, index) => ({ answer, weight: 0.5 ** (index / halfLife) })),
+    withoutClock,
+  };
+}
+
+/** On how many days answers were given. */
+export function daysOf(answers: readonly { readonly day: Day }[]): number {
+  return new Set(answers.map(({ day }) => day)).size;
+}

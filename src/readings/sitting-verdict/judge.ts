@@ -1,0 +1,70 @@
+import type { Occasion } from '../statistics/stratified-rank-sum';
+import { checking } from './checking';
+import { newness, notKnown } from './not-known';
+import { rushed, wrongQuicker } from './rushed';
+import type { Sheet } from './sheet';
+import { slowHands } from './slow-hands';
+import { type Flustered, mayStandTogether, type Verdict } from './verdict';
+
+/** What the sheets before leave to judge this one by. */
+export interface Before {
+  /** What the last look at the clock found. */
+  readonly flustered: Flustered | null;
+  readonly isEarly: boolean;
+  /** The last sheets of the same kind, the newest last. */
+  readonly last: readonly Occasion[];
+}
+
+/** Over the last sheets with the clock, wrong answers this much quicker than by chance explain what they cost. */
+const hurryAlpha = 0.01;
+
+/** The verdicts of one sheet; where two would contradict each other the one found first stands. */
+export function judge(sheet: Sheet, before: Before): readonly Verdict[] {
+  const { marked, ruled } = sheet.read;
+  if (marked.interrupted && ruled.sat.clock && !ruled.rulings.bandAnyway) return cannotTell('interrupted');
+  const found = [
+    rushed(sheet, before.last),
+    flusteredBy(sheet, before),
+    newness(sheet),
+    notKnown(sheet),
+    slowHands(sheet),
+    checking(sheet),
+  ].flatMap((verdict): readonly Verdict[] => (verdict && asksFor(verdict, sheet) ? [verdict] : []));
+  const standing = found.filter((verdict, index) =>
+    found.slice(0, index).every(({ name }) => mayStandTogether(name, verdict.name)),
+  );
+  if (standing.length > 0) return standing;
+  if (!sheet.isShort) return [{ name: 'fine' }];
+  if (!ruled.sat.keepTimes) return cannotTell('noTimes');
+  return cannotTell(before.isEarly ? 'tooFew' : 'nothingStandsOut');
+}
+
+function cannotTell(why: Extract<Verdict, { name: 'cannotTell' }>['why']): readonly Verdict[] {
+  return [{ name: 'cannotTell', why }];
+}
+
+/** Newness, not knowing, slow hands and checking answer the question of a low count; the others are worth saying anyway. */
+function asksFor({ name }: Verdict, { isShort, sat }: Sheet): boolean {
+  switch (name) {
+    case 'rushed':
+    case 'flustered':
+      return true;
+    case 'checking':
+      return isShort || sat.clock === null;
+    case 'new':
+    case 'notKnown':
+    case 'slowHands':
+    case 'fine':
+    case 'cannotTell':
+      return isShort;
+  }
+}
+
+/** What the look found, where this sheet is one with the clock and has something of it. */
+function flusteredBy({ sat, read, isShort }: Sheet, { flustered, last }: Before): Flustered | null {
+  if (!flustered || sat.clock === null) return null;
+  // Wrong with the clock because of hurry is another cause than wrong in spite of taking one's time.
+  if (flustered.by === 'lessRight' && wrongQuicker(last) <= hurryAlpha) return null;
+  const isSeen = isShort || read.marked.wrong + read.marked.skipped > 0;
+  return isSeen ? flustered : null;
+}

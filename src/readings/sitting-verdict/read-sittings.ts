@@ -1,0 +1,94 @@
+import type { Id } from '../../core/record/stamp';
+import { thinkOf } from '../child-log/answer';
+import type { ChildLog, ReadSat } from '../child-log/child-log';
+import { pausesInside } from '../hand-time/hand-time';
+import { median } from '../statistics/robust-spread';
+import type { Occasion } from '../statistics/stratified-rank-sum';
+import { ClockWatch } from './clock-watch';
+import { judge } from './judge';
+import { Past } from './past';
+import { occasionOf } from './rushed';
+import { type Sheet, sheetOf } from './sheet';
+import type { RowsAfter, SittingReading } from './sitting-reading';
+
+/** How many sheets of the same kind just before are looked at for hurry. */
+const lastSheets = 8;
+
+/** Every sheet of a child, oldest first, each read by what came before it and never by what came after. */
+export function readSittings(log: ChildLog): readonly SittingReading[] {
+  return [...walk(log, () => true)];
+}
+
+/** One sheet; `null` where the child has none of that id. */
+export function readSitting(log: ChildLog, sitting: Id): SittingReading | null {
+  return walk(log, ({ id }) => id === sitting).next().value ?? null;
+}
+
+function* walk(
+  log: ChildLog,
+  isWanted: (sat: ReadSat['ruled']['sat']) => boolean,
+): Generator<SittingReading, undefined> {
+  const past = new Past();
+  const watch = new ClockWatch();
+  const last = { timed: [] as Occasion[], untimed: [] as Occasion[] };
+  for (const read of log.sats) {
+    const { sat } = read.ruled;
+    if (sat.purpose !== 'sheet') continue;
+    const flustered = watch.add(read);
+    const kind = sat.clock ? last.timed : last.untimed;
+    if (isWanted(sat)) {
+      const sheet = sheetOf(log, read, past);
+      const before = { flustered, isEarly: watch.isEarly(), last: kind };
+      yield readingOf(sheet, read.counts ? judge(sheet, before) : []);
+    }
+    past.add(read.answers);
+    if (read.counts) kind.push(occasionOf(read.answers));
+    if (kind.length >= lastSheets) kind.shift();
+  }
+  return undefined;
+}
+
+function readingOf(sheet: Sheet, verdicts: SittingReading['verdicts']): SittingReading {
+  const { log, read, sat, thinkMs } = sheet;
+  const { marked } = read;
+  return {
+    sitting: sat.id,
+    day: sat.day,
+    timed: sat.clock !== null,
+    length: marked.places.length,
+    right: marked.right,
+    rightByBell: marked.rightByBell,
+    reached: marked.reached,
+    wrong: marked.wrong,
+    skipped: marked.skipped,
+    band: marked.band,
+    noBand: marked.noBand,
+    thinkS: seconds(thinkMs),
+    rows: rowsAfter(log, sat.id),
+    pausesInside: pausesOf(sheet),
+    verdicts,
+  };
+}
+
+function rowsAfter({ rowsOf }: ChildLog, sheet: Id): RowsAfter | null {
+  const answers = (rowsOf.get(sheet) ?? []).flatMap((row) => row.answers);
+  if (answers.length === 0) return null;
+  const right = answers.filter(({ outcome }) => outcome === 'right');
+  return {
+    answers: answers.length,
+    right: right.length,
+    thinkS: seconds(median(right.flatMap((answer) => thinkOf(answer) ?? []))),
+  };
+}
+
+/** Gaps inside answers that are longer than these hands ever need when they only copy. */
+function pausesOf({ sat, hand }: Sheet): number | null {
+  if (!hand?.isEnough) return null;
+  return sat.visits
+    .filter(({ end }) => end === 'taken')
+    .reduce((sum, visit) => sum + pausesInside(visit, hand), 0);
+}
+
+function seconds(ms: number | null): number | null {
+  return ms === null ? null : ms / 1000;
+}

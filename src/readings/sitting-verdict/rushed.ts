@@ -1,0 +1,117 @@
+import type { Answer } from '../child-log/answer';
+import { rapidGuessMs } from '../errors/read-error';
+import { rushingOf } from '../errors/rushing';
+import { binomialUpTo } from '../statistics/binomial';
+import { median } from '../statistics/robust-spread';
+import { signedRank } from '../statistics/signed-rank';
+import { lowerOverOccasions, type Occasion } from '../statistics/stratified-rank-sum';
+import { nearDays } from './past';
+import type { Sheet } from './sheet';
+import type { Rushed } from './verdict';
+
+/** Chances of error at which a sheet is called rushed, by itself, over the last ones like it, against the usual. */
+const alpha = { sheet: 0.005, last: 0.0005, usual: 0.001, wronger: 0.01 } as const;
+
+/** Wrong answers a sheet must have to be tested by itself, and to carry on what the last sheets showed. */
+const fewestWrong = { alone: 4, among: 2 } as const;
+
+/** A sheet much quicker than usual takes at most this share of the usual time. */
+const muchQuicker = 0.7;
+
+/** Answers begun unread that make a sheet rushed: a quarter, and three or more wrong. */
+const unread = { share: 0.25, wrong: 3 } as const;
+
+/** Right and wrong times of one sheet, for the sheets that follow. */
+export function occasionOf(answers: readonly Answer[]): Occasion {
+  const given = timesOf(answers);
+  return {
+    some: given.filter(({ right }) => !right).map(({ firstKeyMs }) => firstKeyMs),
+    others: given.filter(({ right }) => right).map(({ firstKeyMs }) => firstKeyMs),
+  };
+}
+
+/** How likely wrong answers so quick are by chance over several sheets. */
+export function wrongQuicker(occasions: readonly Occasion[]): number {
+  return lowerOverOccasions(occasions);
+}
+
+/** Whether a sheet was rushed; `last` are the sheets of the same kind shortly before it. */
+export function rushed(sheet: Sheet, last: readonly Occasion[]): Rushed | null {
+  return begunUnread(sheet) ?? quickerThanUsual(sheet) ?? wrongCameQuicker(sheet, last);
+}
+
+function wrongCameQuicker({ read }: Sheet, last: readonly Occasion[]): Rushed | null {
+  const own = occasionOf(read.answers);
+  const [wrongMs, rightMs] = [median(own.some), median(own.others)];
+  if (wrongMs === null || rightMs === null || wrongMs >= rightMs || own.some.length < fewestWrong.among)
+    return null;
+  const alone = own.some.length < fewestWrong.alone ? 1 : rushingOf(timesOf(read.answers)).pQuicker;
+  const together = lowerOverOccasions([...last, own]);
+  if (alone > alpha.sheet && together > alpha.last) return null;
+  return {
+    name: 'rushed',
+    by: 'wrongQuicker',
+    wrong: own.some.length,
+    of: own.some.length + own.others.length,
+    quickS: wrongMs / 1000,
+    otherS: rightMs / 1000,
+    p: Math.min(alone, together),
+  };
+}
+
+function quickerThanUsual({ read, past, day, sat }: Sheet): Rushed | null {
+  const shifts: number[] = [];
+  let [wrong, of, wrongBefore, ofBefore] = [0, 0, 0, 0];
+  const times = { now: [] as number[], usual: [] as number[] };
+  for (const { fact, firstKeyMs, outcome, where } of read.answers) {
+    const near = past
+      .of(fact.id)
+      .answers.filter((one) => day - one.day <= nearDays && one.withClock === (sat.clock !== null));
+    const usual = median(
+      near.flatMap(({ logMs, where: there }) => (logMs !== null && there === where ? [logMs] : [])),
+    );
+    if (usual === null || firstKeyMs === null) continue;
+    shifts.push(Math.log(firstKeyMs) - usual);
+    times.now.push(firstKeyMs);
+    times.usual.push(Math.exp(usual));
+    of += 1;
+    if (outcome !== 'right') wrong += 1;
+    ofBefore += near.length;
+    wrongBefore += near.filter(({ right }) => !right).length;
+  }
+  if ((median(shifts) ?? 0) > Math.log(muchQuicker)) return null;
+  const share = (wrongBefore + 1) / (ofBefore + 2);
+  if (1 - binomialUpTo(wrong - 1, of, share) > alpha.wronger) return null;
+  const p = signedRank(shifts).pLess;
+  const [quickMs, usualMs] = [median(times.now), median(times.usual)];
+  if (p > alpha.usual || quickMs === null || usualMs === null) return null;
+  return {
+    name: 'rushed',
+    by: 'quickerThanUsual',
+    wrong,
+    of,
+    quickS: quickMs / 1000,
+    otherS: usualMs / 1000,
+    p,
+  };
+}
+
+function begunUnread({ read }: Sheet): Rushed | null {
+  const given = timesOf(read.answers);
+  const soon = given.filter(({ firstKeyMs }) => firstKeyMs < rapidGuessMs);
+  const wrong = soon.filter(({ right }) => !right).length;
+  if (wrong < unread.wrong || soon.length < unread.share * given.length) return null;
+  const ms = (of: typeof given) => (median(of.map(({ firstKeyMs }) => firstKeyMs)) ?? 0) / 1000;
+  const quickS = ms(soon);
+  const otherS = ms(given.filter(({ firstKeyMs }) => firstKeyMs >= rapidGuessMs));
+  return { name: 'rushed', by: 'unread', wrong, of: given.length, quickS, otherS, p: null };
+}
+
+/** Answers given in digits; what the parent calls a slip of the keys was no hurried thought. */
+function timesOf(answers: readonly Answer[]) {
+  return answers.flatMap(({ outcome, firstKeyMs, slip }) =>
+    outcome === 'skipped' || firstKeyMs === null || slip === true
+      ? []
+      : [{ right: outcome === 'right', firstKeyMs }],
+  );
+}
