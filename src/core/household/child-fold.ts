@@ -2,7 +2,7 @@ import type { FactId } from '../fact/fact';
 import type { HouseholdRecord } from '../record/household-record';
 import { type ChildSettings, defaultChildSettings } from '../record/settings';
 import type { Id } from '../record/stamp';
-import type { Child } from './household';
+import type { Child, Trial } from './household';
 
 interface Draft {
   id: Id;
@@ -14,6 +14,7 @@ interface Draft {
   keptSets: Set<Id>;
   ticked: Set<FactId>;
   settings: ChildSettings;
+  trial: Trial | null;
 }
 
 /** Folds the records in force, in the log's order, into the children that were added; `gone` are removed sets. */
@@ -41,6 +42,7 @@ function emptyDraft(id: Id): Draft {
     keptSets: new Set(),
     ticked: new Set(),
     settings: defaultChildSettings,
+    trial: null,
   };
 }
 
@@ -58,6 +60,8 @@ function change(draft: Draft, record: HouseholdRecord): void {
       return;
     case 'setStarted':
       draft.currentSet = record.set;
+      // A trial is of one set: facts of another can't be set beside its days.
+      if (draft.trial && draft.trial.set !== record.set) draft.trial = { ...draft.trial, isStopped: true };
       return;
     case 'setKept':
       draft.keptSets.delete(record.set);
@@ -68,6 +72,14 @@ function change(draft: Draft, record: HouseholdRecord): void {
       return;
     case 'childSettingsChanged':
       draft.settings = { ...draft.settings, ...record.changes };
+      return;
+    case 'trialDrawn': {
+      const { id, set, plan, order } = record;
+      draft.trial = { id, set, plan, order, isStopped: false };
+      return;
+    }
+    case 'trialStopped':
+      if (draft.trial?.id === record.trial) draft.trial = { ...draft.trial, isStopped: true };
       return;
     case 'childDeleted':
     case 'setMade':

@@ -21,6 +21,8 @@ const knownKinds: Record<Kind, true> = {
   factsTicked: true,
   childSettingsChanged: true,
   householdSettingsChanged: true,
+  trialDrawn: true,
+  trialStopped: true,
   ruled: true,
   undone: true,
 };

@@ -1,8 +1,17 @@
 import type { FactId } from '../fact/fact';
 import type { SatRulings } from '../marking/sat-rulings';
-import type { Ruled } from '../record/household-record';
+import type { Ruled, TrialDrawn } from '../record/household-record';
 import type { ChildSettings, HouseholdSettings } from '../record/settings';
 import type { Day, Id, Stamp } from '../record/stamp';
+
+/** The clock trial drawn last. It acts on the plan until it is stopped, another set is started, or its days are sat. */
+export interface Trial {
+  readonly id: Id;
+  readonly set: Id;
+  readonly plan: TrialDrawn['plan'];
+  readonly order: TrialDrawn['order'];
+  readonly isStopped: boolean;
+}
 
 /** What is known of one child, the history apart. */
 export interface Child {
@@ -16,6 +25,7 @@ export interface Child {
   /** Facts the parent says are known already. */
   readonly ticked: ReadonlySet<FactId>;
   readonly settings: ChildSettings;
+  readonly trial: Trial | null;
 }
 
 /** A parent's own set. */

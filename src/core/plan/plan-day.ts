@@ -1,5 +1,6 @@
 import type { FactId } from '../fact/fact';
 import type { RuledSat } from '../household/history';
+import type { Trial } from '../household/household';
 import { nextRow, rowsFor } from '../marking/rows';
 import type { DayChange } from '../record/household-record';
 import type { ChildSettings } from '../record/settings';
@@ -10,6 +11,7 @@ import { planPractice } from './plan-practice';
 import { planAfterSheet, planSheet } from './plan-sheet';
 import { type SheetDay, sheetDays } from './sheet-day';
 import type { Need, Step } from './step';
+import { isTrialOn } from './trial-day';
 
 /** What the plan reads of a child. `sittings`: in order, from some day before today on; `summary`: of all of them. */
 export interface DaySource {
@@ -22,6 +24,8 @@ export interface DaySource {
   readonly kept: readonly FactId[];
   readonly sittings: readonly RuledSat[];
   readonly summary: Summary;
+  /** The clock trial drawn last, stopped or not. */
+  readonly trial: Trial | null;
 }
 
 /** A child's day: what is left to do, what was sat, what waits for the parent. */
@@ -122,7 +126,8 @@ function needsOf(source: DaySource, today: readonly SheetDay[]): readonly Need[]
   const needs: Need[] = [];
   if (!set || set.facts.length === 0) needs.push({ what: 'noSet' });
   for (const sheet of today) needs.push(...needsOfSheet(settings, sheet));
-  if (set && !settings.timed && isAccurate(summary, new Set(set.facts))) needs.push({ what: 'proposeClock' });
+  if (set && !settings.timed && !isTrialOn(source) && isAccurate(summary, new Set(set.facts)))
+    needs.push({ what: 'proposeClock' });
   return needs;
 }
 

@@ -1,4 +1,5 @@
 import type { FactId } from '../fact/fact';
+import type { Trial } from '../household/household';
 import type { DayChange } from '../record/household-record';
 import type { SittingPlan } from '../record/sat';
 import type { ChildSettings } from '../record/settings';
@@ -6,6 +7,7 @@ import type { Day, Id } from '../record/stamp';
 import { buildSheet, type KeptFact } from '../sheet/build-sheet';
 import type { Summary } from '../summary/summary';
 import { seedFor } from './seed';
+import { trialDayOf } from './trial-day';
 
 /** What a sheet is made from. `nth` counts the child's sheets of the day from 0; a second one has no band. */
 export interface SheetSource {
@@ -18,6 +20,8 @@ export interface SheetSource {
   readonly settings: ChildSettings;
   readonly change: DayChange;
   readonly summary: Summary;
+  /** The clock trial in force. */
+  readonly trial: Trial | null;
 }
 
 /** Today's sheet: the same for the same source. */
@@ -34,7 +38,9 @@ export function planSheet(source: SheetSource): SittingPlan {
     seed,
     met: new Map([...summary.facts].map(([fact, { seen }]) => [fact, seen])),
   });
-  const timed = change.timed ?? settings.timed;
+  const drawn = nth === 0 ? trialDayOf(source) : null;
+  const timed = drawn ? drawn.kind === 'thread' : (change.timed ?? settings.timed);
+  const sight = drawn ? 'thread' : settings.sight;
   return {
     child,
     purpose: 'sheet',
@@ -42,11 +48,12 @@ export function planSheet(source: SheetSource): SittingPlan {
     set: set.id,
     seed,
     prompts: facts,
-    clock: timed ? { allowanceMs: settings.allowanceS * 1000, sight: settings.sight } : null,
+    clock: timed ? { allowanceMs: settings.allowanceS * 1000, sight } : null,
     takesItself: timed && settings.takesItself,
     onWrong: 'goOn',
     keepTimes: settings.keepTimes,
     ...(nth > 0 ? { second: true as const } : {}),
+    ...(drawn ? { trial: drawn.sat } : {}),
   };
 }
 

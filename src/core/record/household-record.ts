@@ -20,9 +20,15 @@ export interface DayChange {
   readonly skip?: boolean;
 }
 
+/** What a day of a clock trial is: the clock seen as its thread, or no clock. */
+export type TrialKind = 'thread' | 'noClock';
+
 type Of<K extends string, Body> = Stamp & { readonly kind: K } & Body;
 
-export type ChildAdded = Of<'childAdded', { readonly child: Id; readonly name: string; readonly edge: number }>;
+export type ChildAdded = Of<
+  'childAdded',
+  { readonly child: Id; readonly name: string; readonly edge: number }
+>;
 export type ChildChanged = Of<
   'childChanged',
   { readonly child: Id; readonly name?: string; readonly edge?: number; readonly archived?: boolean }
@@ -54,6 +60,18 @@ export type Ruled = Of<
   'ruled',
   { readonly child: Id; readonly target: Id; readonly targetDay: Day; readonly ruling: Ruling }
 >;
+/** A clock trial begun: the plan asked for, the set it is about, and its days' kinds in the order they were drawn. */
+export type TrialDrawn = Of<
+  'trialDrawn',
+  {
+    readonly child: Id;
+    readonly set: Id;
+    readonly plan: 'eight' | 'ten' | 'twelveInPairs';
+    readonly order: readonly TrialKind[];
+  }
+>;
+/** A trial given up before its last day; `trial` is the id of the record that drew it. */
+export type TrialStopped = Of<'trialStopped', { readonly child: Id; readonly trial: Id }>;
 /** Takes back a household record, or another undoing. */
 export type Undone = Of<'undone', { readonly target: Id }>;
 export type DayChanged = Of<
@@ -72,5 +90,7 @@ export type HouseholdRecord =
   | FactsTicked
   | ChildSettingsChanged
   | HouseholdSettingsChanged
+  | TrialDrawn
+  | TrialStopped
   | Ruled
   | Undone;

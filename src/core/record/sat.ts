@@ -65,6 +65,12 @@ export interface Clock {
   readonly sight: Sight;
 }
 
+/** The day of a clock trial a sheet was sat for: `day` counts from 0 in the order drawn. */
+export interface TrialDay {
+  readonly trial: Id;
+  readonly day: number;
+}
+
 /** Everything fixed before the first card. */
 export interface SittingPlan {
   readonly child: Id;
@@ -83,6 +89,8 @@ export interface SittingPlan {
   readonly keepTimes: boolean;
   /** A second sheet on a day: kept, labelled, without a band. */
   readonly second?: true;
+  /** Sat as a day of a clock trial, as it was drawn. */
+  readonly trial?: TrialDay;
 }
 
 /** When and on what a sitting began. `day` never changes, wherever the device travels. */

@@ -2,6 +2,7 @@ import { parseFact } from '../fact/fact';
 import type { PromptId } from '../fact/prompt';
 import type { RuledSat } from '../household/history';
 import type { Outcome } from '../marking/marked';
+import type { TrialDay } from '../record/sat';
 import type { Day } from '../record/stamp';
 import type { FactSummary, Summary, UntimedAnswer } from './summary';
 
@@ -21,14 +22,20 @@ const rightDaysKept = 3;
 /** The summary with one more sitting, the next in order of day and stamp, and its places as marked. */
 export function stepSummary(
   summary: Summary,
-  { sat, rulings }: RuledSat,
+  { sat, child, rulings }: RuledSat,
   places: readonly MarkedAnswer[],
 ): Summary {
   if (rulings.voided) return summary;
   if (sat.purpose === 'practice') return sat.ended === 'finished' ? withPractice(summary, sat) : summary;
   if (sat.purpose === 'mending') return summary;
   const counted = sat.purpose === 'sheet' ? withSheet(summary, sat.day, isFinished(sat.ended)) : summary;
-  return rulings.notOwnWork ? counted : withAnswers(counted, sat.day, sat.clock === null, places);
+  if (rulings.notOwnWork) return counted;
+  return withAnswers(
+    withTrialDay(counted, sat.child === child ? sat.trial : undefined),
+    sat.day,
+    sat.clock === null,
+    places,
+  );
 }
 
 function withPractice(summary: Summary, { takesItself }: RuledSat['sat']): Summary {
@@ -43,6 +50,13 @@ function isFinished(ended: RuledSat['sat']['ended']): boolean {
 function withSheet(summary: Summary, day: Day, finished: boolean): Summary {
   if (!finished || summary.lastFinished === day) return { ...summary, lastSheet: day };
   return { ...summary, lastSheet: day, lastFinished: day, finished: summary.finished + 1 };
+}
+
+/** A day of a trial that was ruled out, or that another child sat, is not sat: it comes again. */
+function withTrialDay(summary: Summary, sat: TrialDay | undefined): Summary {
+  if (!sat) return summary;
+  const before = summary.trial?.trial === sat.trial ? summary.trial.days : [];
+  return { ...summary, trial: { trial: sat.trial, days: [...new Set([...before, sat.day])] } };
 }
 
 function withAnswers(summary: Summary, day: Day, untimed: boolean, places: readonly MarkedAnswer[]): Summary {

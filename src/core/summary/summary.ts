@@ -1,5 +1,5 @@
 import type { FactId } from '../fact/fact';
-import type { Day } from '../record/stamp';
+import type { Day, Id } from '../record/stamp';
 
 /** What counts reach back for one fact. */
 export interface FactSummary {
@@ -27,10 +27,12 @@ export interface Summary {
   readonly facts: ReadonlyMap<FactId, FactSummary>;
   /** The newest answers without the clock, oldest first; at most 250. */
   readonly untimed: readonly UntimedAnswer[];
+  /** Of the clock trial met last, which of its days have been sat; `null` before any. */
+  readonly trial: { readonly trial: Id; readonly days: readonly number[] } | null;
 }
 
 /** Changes whenever the meaning of a summary does, so that no checkpoint outlives its rules. */
-export const summaryVersion = 2;
+export const summaryVersion = 3;
 
 /** A child who has not sat anything. */
 export const emptySummary: Summary = {
@@ -40,4 +42,5 @@ export const emptySummary: Summary = {
   practised: { done: false, itself: false },
   facts: new Map(),
   untimed: [],
+  trial: null,
 };

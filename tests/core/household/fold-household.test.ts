@@ -110,8 +110,26 @@ describe('a child', () => {
         keptSets: [],
         ticked: new Set(),
         settings: defaultChildSettings,
+        trial: null,
       },
     ]);
+  });
+
+  test('has the trial drawn last, until it is stopped or another set is started', () => {
+    const order = ['thread', 'noClock'] as const;
+    const drawn = { kind: 'trialDrawn', child: 'ann', set: 'doubles', plan: 'eight', order } as const;
+    const start = { kind: 'setStarted', child: 'ann', set: 'doubles' } as const;
+    const trialOf = (...more: readonly Draft[]) => told(ann, start, drawn, ...more).children[0]?.trial;
+    expect(trialOf()).toEqual({ id: 'r3', set: 'doubles', plan: 'eight', order, isStopped: false });
+    expect(trialOf({ kind: 'trialStopped', child: 'ann', trial: 'r3' })).toMatchObject({ isStopped: true });
+    expect(trialOf({ kind: 'trialStopped', child: 'ann', trial: 'r1' })).toMatchObject({ isStopped: false });
+    expect(trialOf({ ...start, set: 'times-2' })).toMatchObject({ isStopped: true });
+    expect(trialOf(start)).toMatchObject({ isStopped: false });
+    expect(trialOf({ kind: 'undone', target: 'r3' })).toBeNull();
+    expect(trialOf({ kind: 'trialStopped', child: 'ann', trial: 'r3' }, drawn)).toMatchObject({
+      id: 'r5',
+      isStopped: false,
+    });
   });
 
   test('takes each changed field from the latest record that names it', () => {

@@ -120,6 +120,14 @@ const householdDraft: fc.Arbitrary<Draft> = fc.oneof(
     kind: fc.constant('householdSettingsChanged' as const),
     changes: fc.record({ sounds: fc.boolean(), keySound: fc.boolean() }, { requiredKeys: [] }),
   }),
+  fc.record({
+    kind: fc.constant('trialDrawn' as const),
+    child,
+    set,
+    plan: fc.constantFrom('eight' as const, 'ten' as const),
+    order: fc.constant(['thread', 'noClock'] as const),
+  }),
+  fc.record({ kind: fc.constant('trialStopped' as const), child, trial: anyTarget }),
   undone,
   undone,
 );

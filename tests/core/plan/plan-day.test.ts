@@ -24,6 +24,7 @@ function source(over: Partial<DaySource> = {}): DaySource {
     kept: [],
     sittings,
     summary: summarize(sittings),
+    trial: null,
     ...over,
   };
 }
