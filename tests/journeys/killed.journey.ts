@@ -22,7 +22,7 @@ test(`killed ${rounds} times in mid-sheet, no acknowledged answer is lost`, asyn
 
   for (let round = 0; round < rounds; round += 1) {
     const hand = await keyHand(tablet);
-    await sit(tablet.page, hand, { until: 2 });
+    await sit(tablet.page, hand, { until: 1 });
     // Read past the app: what another connection finds is committed, which is what acknowledged means.
     const acknowledged = await storedVisits(tablet.page);
     // One more answer is in flight when the battery dies; it alone may be lost.
@@ -31,7 +31,7 @@ test(`killed ${rounds} times in mid-sheet, no acknowledged answer is lost`, asyn
 
     tablet = await open(profile, served.url);
     const kept = await storedVisits(tablet.page);
-    expect(acknowledged.length).toBeGreaterThanOrEqual(2 * (round + 1) - 1);
+    expect(acknowledged.length).toBeGreaterThanOrEqual(round);
     expect(kept.slice(0, acknowledged.length)).toEqual(acknowledged);
     await seeHeading(tablet.page, 'Where you were');
     await press(tablet.page, 'Carry on');
