@@ -41,8 +41,8 @@ export function ParentSide({ desk, gate, onBack }: ParentSideProps) {
     const isOpen = gate.phase.value === 'open' || gate.phase.value === 'unset';
     if (!isOpen || inside.peek()) return;
     import('./inside').then(
-      (module) => {
-        inside.value = module;
+      ({ Inside }) => {
+        inside.value = { Inside };
       },
       () => {
         hasFailed.value = true;

@@ -1,5 +1,5 @@
 /** Fewest and most digits of a PIN. */
-export const pinLength = { least: 4, most: 8 } as const;
+const pinLength = { least: 4, most: 8 } as const;
 
 /** Why a text is no PIN. */
 export type PinFault = 'empty' | 'notDigits' | 'tooShort' | 'tooLong';

@@ -13,7 +13,8 @@ export interface PinEntryProps {
 /** The PIN and the waits. What was typed stays in the field during a wait. */
 export function PinEntry({ gate, onForgot }: PinEntryProps) {
   const text = useSignal('');
-  const said = useSignal<string | null>(null);
+  // After a reload in mid-wait nobody has said yet why there is one.
+  const said = useSignal(gate.waitLeftMs.peek() > 0 ? gateWords.waitStands(gate.waitLeftMs.peek()) : null);
   const isShown = useSignal(false);
   const form = useRef<HTMLFormElement>(null);
   const isWaiting = useComputed(() => gate.waitLeftMs.value > 0);

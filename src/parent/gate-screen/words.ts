@@ -47,6 +47,7 @@ export const gateWords = {
   storageTrouble,
   pinFault: (fault: PinFault) => pinFaults[fault],
   waitBegins: (ms: number) => `That was not the PIN. Wait ${seconds(ms)}, then try again.`,
+  waitStands: (ms: number) => `There were wrong tries before. Wait ${seconds(ms)}, then try again.`,
   waitLeft: (ms: number) => `${seconds(ms)} to wait.`,
   waitOver: 'You can try again now.',
 } as const;

@@ -35,7 +35,12 @@ export function Decided({ desk, entry, acting }: DecidedProps) {
           return (
             <li key={one.record.id}>
               {one.active ? text : <s>{text}</s>} {one.active ? '' : `(${markingWords.undone}) `}
-              <button type="button" class="link" aria-label={`${word}: ${text}`} onClick={() => turn(one)}>
+              <button
+                type="button"
+                class="link no-print"
+                aria-label={`${word}: ${text}`}
+                onClick={() => turn(one)}
+              >
                 {word}
               </button>
             </li>

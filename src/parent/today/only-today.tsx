@@ -33,7 +33,7 @@ export function OnlyToday({ desk, child, hasSat, acting }: OnlyTodayProps) {
               {says}{' '}
               <button
                 type="button"
-                class="link"
+                class="link no-print"
                 aria-label={`${todayWords.undo}: ${says}`}
                 onClick={() => record(takeBack)}
               >

@@ -69,6 +69,14 @@ test('the third wrong try begins a wait, told in words; during it the right PIN 
   await until(() => expect(gate.phase.value).toBe('open'));
 });
 
+test('a page opened in mid-wait says why there is one', async () => {
+  const gate = await testGate();
+  gate.lock();
+  for (const wrong of ['1111', '1112', '1113']) await gate.tryPin(wrong);
+  const { findByText } = render(<GateScreen gate={gate} onBack={() => undefined} />);
+  await findByText('There were wrong tries before. Wait 2 seconds, then try again.');
+});
+
 test('a forgotten PIN: the recovery code in small letters, then a new PIN twice', async () => {
   const { gate, getByRole, getByLabelText, findByRole, findByText } = await atTheDoor();
   await userEvent.click(getByRole('button', { name: 'Forgot the PIN?' }));
