@@ -111,6 +111,14 @@ describe('coming back from the journal', { timeout: 60_000 }, () => {
     expect(back).toMatchObject({ phase: 'showing', place: 0, away: [{ why: 'torn', fromMs: 0, toMs: 5 }] });
   });
 
+  test('a card opened again comes back empty too', () => {
+    const plan = timed(['mul-7-8', 'add-2-2']);
+    const { visits } = new Sitter(plan).answer('54', 1000, 2000).shown(2200).key('back', 3000);
+    const resumed = new Sitter(plan, resumeSitting(plan, visits, []));
+    expect(resumed.state).toMatchObject({ place: 0, entry: '' });
+    expect(resumed.returned(4000).state).toMatchObject({ place: 0, entry: '', from: null });
+  });
+
   test('a journal in which every card is done, or the bell had rung, has ended', () => {
     const plan = timed(['add-6-2', 'add-2-2']);
     const done = new Sitter(plan).answer('8', 1000, 2000).answer('4', 2017, 3000);

@@ -90,7 +90,7 @@ describe('the guard of 250 ms', () => {
   });
 
   test('sums of microseconds meet the bound exactly', () => {
-    const sitter = new Sitter(timed(two)).answer('8', 1000, 2000).shown(2016.123).key('5', 2266.123);
+    const sitter = new Sitter(timed(two)).answer('8', 1000, 1500).shown(2000.008).key('5', 2250.008);
     expect(sitter.state.entry).toBe('5');
   });
 });
@@ -261,6 +261,12 @@ describe('an interruption', () => {
     const sitter = new Sitter(timed(three)).answer('8', 1000, 2000).left(2005).returned(9000).shown(9017);
     expect(sitter.visits).toHaveLength(1);
     expect(sitter.state.bellAtMs).toBe(46_000 + 9017 - 2000);
+  });
+
+  test('a card opened again and left before it was seen comes back empty', () => {
+    const sitter = new Sitter(planOf(two)).answer('9', 1000, 2000, 'done').shown(2200).key('back', 3000);
+    expect(sitter.state.entry).toBe('9');
+    expect(sitter.left(3005).returned(9000).state).toMatchObject({ place: 0, entry: '', from: null });
   });
 
   test('keys while away are nobody’s', () => {
