@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useId } from 'preact/hooks';
+import { useId, useRef } from 'preact/hooks';
 
 export interface ChoiceOption<T extends string | number> {
   readonly value: T;
@@ -18,18 +18,29 @@ export interface ChoiceProps<T extends string | number> {
 /** One of several, as plain radio buttons. */
 export function Choice<T extends string | number>(props: ChoiceProps<T>) {
   const name = useId();
+  const group = useRef<HTMLDivElement>(null);
+
+  function choose(value: T) {
+    // The buttons show what is recorded: they turn when the record is there, and not if that fails.
+    const buttons = group.current?.querySelectorAll('input') ?? [];
+    for (const [index, button] of [...buttons].entries()) {
+      button.checked = props.options[index]?.value === props.value;
+    }
+    props.onChoose(value);
+  }
+
   return (
     <fieldset class={props.inRow ? 'choice choice-row' : 'choice'}>
       <legend>{props.legend}</legend>
       {props.hint && <p class="hint">{props.hint}</p>}
-      <div class="choice-options">
+      <div class="choice-options" ref={group}>
         {props.options.map((option) => (
           <label key={option.value} class="option">
             <input
               type="radio"
               name={name}
               checked={option.value === props.value}
-              onChange={() => props.onChoose(option.value)}
+              onChange={() => choose(option.value)}
             />
             <span>{option.label}</span>
           </label>

@@ -10,7 +10,15 @@ export interface TickProps {
 export function Tick({ label, isOn, onTurn }: TickProps) {
   return (
     <label class="option">
-      <input type="checkbox" checked={isOn} onChange={(event) => onTurn(event.currentTarget.checked)} />
+      <input
+        type="checkbox"
+        checked={isOn}
+        onChange={({ currentTarget: box }) => {
+          // The box shows what is recorded: it turns when the record is there, and not if that fails.
+          box.checked = isOn;
+          onTurn(!isOn);
+        }}
+      />
       <span>{label}</span>
     </label>
   );

@@ -1,11 +1,17 @@
+import type { Desk } from '../../state/desk';
 import type { PreparedPin } from '../../state/gate';
 import { RecoveryCode } from '../gate-screen/recovery-code';
 import { Heading } from '../parts/heading';
 import { setupStep } from './progress';
 import { setupWords } from './words';
 
+export interface CodeStepProps {
+  readonly desk: Desk;
+  readonly prepared: PreparedPin;
+}
+
 /** The recovery code, shown this once. */
-export function CodeStep({ prepared }: { readonly prepared: PreparedPin }) {
+export function CodeStep({ desk, prepared }: CodeStepProps) {
   return (
     <>
       <Heading>{setupWords.steps.code}</Heading>
@@ -13,7 +19,9 @@ export function CodeStep({ prepared }: { readonly prepared: PreparedPin }) {
       <RecoveryCode
         prepared={prepared}
         onKept={() => {
-          setupStep.value = { at: 'child' };
+          // Where the children are there already, only the PIN was missing.
+          const hasChildren = desk.household.value.children.length > 0;
+          setupStep.value = hasChildren ? null : { at: 'child' };
         }}
       />
     </>

@@ -41,7 +41,7 @@ function StepBody({ step, desk, gate }: SetupProps & { readonly step: SetupStep 
     case 'pin':
       return <PinStep gate={gate} />;
     case 'code':
-      return <CodeStep prepared={step.prepared} />;
+      return <CodeStep desk={desk} prepared={step.prepared} />;
     case 'child':
       return <ChildStep desk={desk} />;
     case 'known':

@@ -27,7 +27,7 @@ export function Needs(props: NeedsProps) {
       <h3>{todayWords.needs}</h3>
       <ul class="bare needs">
         {needs.map((need) => (
-          <li key={need.what}>
+          <li key={'sitting' in need ? `${need.what} ${need.sitting}` : need.what}>
             <OneNeed {...props} need={need} />
           </li>
         ))}

@@ -106,3 +106,19 @@ test('the PIN is changed, and a new recovery code holds once it is written down'
   gate.lock();
   expect(await gate.tryRecoveryCode(code)).toBe('opened');
 });
+
+test('a switch that can’t be stored stays as it was, and says why', async () => {
+  const { desk, getByRole, findByText } = await settings();
+  desk.refuse('full');
+  const box = getByRole('checkbox', { name: /^Keep the times/ }) as HTMLInputElement;
+  await userEvent.click(box);
+  await findByText(/no room left/);
+  expect(box.checked).toBe(true);
+  const across = getByRole('radio', { name: 'across' }) as HTMLInputElement;
+  const stacked = getByRole('radio', { name: 'one number under the other' }) as HTMLInputElement;
+  await userEvent.click(stacked);
+  expect([across.checked, stacked.checked]).toEqual([true, false]);
+  desk.refuse(null);
+  await userEvent.click(stacked);
+  await until(() => expect([across.checked, stacked.checked]).toEqual([false, true]));
+});

@@ -153,3 +153,16 @@ test('locked in mid set-up, it goes on where it was', async () => {
   await step('A child');
   expect((getByLabelText('Name') as HTMLInputElement).value).toBe('Wr');
 });
+
+test('where children are there but no PIN, set-up asks for the PIN alone', async () => {
+  const gate = await testGate(false);
+  const desk = fakeDesk('2026-11-25', [{ kind: 'childAdded', child: 'wren', name: 'Wren', edge: 0 }]);
+  const view = await openPages(desk, 'today', gate);
+  await userEvent.click(await view.findByRole('button', { name: 'Go on' }));
+  await userEvent.fill(await view.findByLabelText('New PIN'), '2468');
+  await userEvent.fill(view.getByLabelText('The same PIN again'), '2468');
+  await userEvent.keyboard('{Enter}');
+  await userEvent.click(await view.findByRole('checkbox', { name: 'I have written it down' }));
+  await userEvent.click(view.getByRole('button', { name: 'Go on' }));
+  await view.findByRole('heading', { level: 1, name: /^Today/ });
+});

@@ -1,0 +1,40 @@
+import { extent } from 'd3-array';
+import { type ScaleLinear, type ScaleTime, scaleLinear, scaleUtc } from 'd3-scale';
+import { format } from 'date-fns';
+import type { Day } from '../../core/record/stamp';
+
+/** Room around the plot, in px: for the numbers at the left and the days below. */
+export const room = { left: 44, right: 12, top: 12, bottom: 28 } as const;
+
+/** A local day as the instant it stands for on a scale: noon, so that no zone moves it. */
+export function noonOf(day: Day): Date {
+  return new Date(`${day}T12:00:00Z`);
+}
+
+/** Days across a chart so many px wide, with half a day to spare at both ends. */
+export function dayScale(days: readonly Day[], width: number): ScaleTime<number, number> {
+  const [first, last] = extent(days);
+  const from = noonOf(first ?? '2000-01-01').getTime();
+  const to = noonOf(last ?? first ?? '2000-01-01').getTime();
+  const spare = Math.max(86_400_000, (to - from) / 40);
+  return scaleUtc()
+    .domain([from - spare, to + spare])
+    .range([room.left, width - room.right]);
+}
+
+/** Values from 0 up a chart so many px high. */
+export function valueScale(top: number, height: number): ScaleLinear<number, number> {
+  return scaleLinear()
+    .domain([0, top <= 0 ? 1 : top])
+    .nice(5)
+    .range([height - room.bottom, room.top]);
+}
+
+/** The days named below a chart: as many as have room. */
+export function dayTicks(scale: ScaleTime<number, number>, width: number) {
+  return scale.ticks(Math.max(2, Math.floor(width / 110))).map((at) => ({
+    x: scale(at),
+    // The ticks are midnights in UTC; the name must be of that day in any zone.
+    text: format(new Date(at.getUTCFullYear(), at.getUTCMonth(), at.getUTCDate()), 'd MMM'),
+  }));
+}

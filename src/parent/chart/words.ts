@@ -1,0 +1,3 @@
+export const chartWords = {
+  table: 'The same as a table',
+} as const;
