@@ -119,6 +119,21 @@ describe('coming back from the journal', { timeout: 60_000 }, () => {
     expect(resumed.returned(4000).state).toMatchObject({ place: 0, entry: '', from: null });
   });
 
+  test('torn off, the bell is put off until the next card is seen', () => {
+    const plan = timed(['add-6-2', 'add-2-2']);
+    const { visits } = new Sitter(plan).answer('8', 1000, 2000);
+    const resumed = new Sitter(plan, resumeSitting(plan, visits, [])).returned(60_000).shown(60_017);
+    expect(resumed.state).toMatchObject({ bellAtMs: 46_000 + 60_017 - 2000, clockGone: true });
+  });
+
+  test('a span away long over is not taken for the one now, though without times both look alike', () => {
+    const plan = timed(['add-6-2', 'add-2-2', 'add-1-1'], { keepTimes: false });
+    const { visits } = new Sitter(plan).answer('8', 1000, 2000).answer('4', 2017, 3000);
+    const before = { why: 'hidden', fromMs: null, toMs: null, afterVisits: 1 } as const;
+    expect(resumeSitting(plan, visits, [before]).away.map(({ why }) => why)).toEqual(['hidden', 'torn']);
+    expect(resumeSitting(plan, visits.slice(0, 1), [before]).away).toEqual([before]);
+  });
+
   test('a journal in which every card is done, or the bell had rung, has ended', () => {
     const plan = timed(['add-6-2', 'add-2-2']);
     const done = new Sitter(plan).answer('8', 1000, 2000).answer('4', 2017, 3000);
