@@ -8,7 +8,11 @@ afterEach(cleanup);
 
 function show(props: Partial<KeypadProps> = {}) {
   const onKey = vi.fn<(intent: KeyIntent) => void>();
-  render(<Keypad order="phone" hand="right" onKey={onKey} {...props} />);
+  render(
+    <main class="screen">
+      <Keypad order="phone" hand="right" onKey={onKey} {...props} />
+    </main>,
+  );
   return onKey;
 }
 
