@@ -28,6 +28,8 @@ export interface Device {
 export interface DeviceOptions extends Omit<Launch, 'profile'> {
   /** The device as it was left: the same store, with or without the server. */
   readonly again?: Pick<Device, 'served' | 'profile'>;
+  /** The app is not expected to come as far as to ask for its worker. */
+  readonly isWorkerless?: boolean;
   /** Runs before the app in every page. */
   readonly before?: (context: BrowserContext) => Promise<unknown>;
 }
@@ -40,7 +42,12 @@ export async function closeDevices(): Promise<void> {
 }
 
 /** Opens the app in a fresh browser, or in a device as it was left, and waits for its first screen. */
-export async function openDevice({ again, before, ...options }: DeviceOptions = {}): Promise<Device> {
+export async function openDevice({
+  again,
+  before,
+  isWorkerless = false,
+  ...options
+}: DeviceOptions = {}): Promise<Device> {
   const served = again?.served ?? (await serveBuilt());
   if (!again) cleanups.push(served.close);
   const profile = again?.profile ?? freshProfile();
@@ -60,7 +67,7 @@ export async function openDevice({ again, before, ...options }: DeviceOptions = 
     if (message.type() === 'error') faults.push(message.text());
   });
   await page.goto(served.url);
-  await settle(page);
+  if (!isWorkerless) await settle(page);
   const close = () => context.close();
   cleanups.push(close);
   return { served, context, page, cdp: await context.newCDPSession(page), profile, foreign, faults, close };

@@ -15,7 +15,8 @@ const codeFaults: Record<CodeFault, string> = {
   signs: 'There is a sign in it that no recovery code has. It has only letters and digits.',
 };
 
-const storageTrouble = 'This browser could not reach its storage just now. Nothing is lost. Try again.';
+const storageTrouble =
+  'This device could not store anything just now; a full disk does that. Nothing is lost. Make some room and try again.';
 
 export const gateWords = {
   title: 'For grown-ups',
