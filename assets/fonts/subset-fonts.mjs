@@ -1,4 +1,5 @@
-// Cuts the two weights down to the letters the app can show. Needs pyftsubset (Debian: fonttools, python3-brotli).
+// Cuts the two weights down to the letters the app can show and opens their zero, which a child would take for a letter
+// crossed out. Needs pyftsubset and its library (Debian: fonttools, python3-brotli).
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
@@ -9,15 +10,21 @@ const letters = [
   'U+2212', // −
 ];
 
-for (const weight of [400, 600]) {
+// The system's own Python: Debian's fonttools is not there for another.
+const python = '/usr/bin/python3';
+const openZero = fileURLToPath(new URL('open-zero.py', import.meta.url));
+
+for (const [weight, style] of Object.entries({ 400: 'Regular', 600: 'SemiBold' })) {
   const source = import.meta.resolve(
     `@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-${weight}-normal.woff2`,
   );
+  const file = fileURLToPath(new URL(`sumstitch-face-${weight}.woff2`, import.meta.url));
   execFileSync('pyftsubset', [
     fileURLToPath(source),
     `--unicodes=${letters.join(',')}`,
     '--layout-features=*',
     '--flavor=woff2',
-    `--output-file=${fileURLToPath(new URL(`atkinson-next-${weight}.woff2`, import.meta.url))}`,
+    `--output-file=${file}`,
   ]);
+  execFileSync(python, [openZero, file, style]);
 }

@@ -1,22 +1,26 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import '../../src/ui/tokens.css';
 
+/** Of the square a digit is drawn on, px. */
+const side = 120;
 const context = document.createElement('canvas').getContext('2d');
 
 beforeAll(async () => {
-  await Promise.all([400, 600].map((weight) => document.fonts.load(`${weight} 100px "Atkinson Next"`)));
+  await Promise.all([400, 600].map((weight) => document.fonts.load(`${weight} 100px "Sumstitch Face"`)));
 });
 
 describe('the typeface', () => {
   it('holds every digit and sign a fact is written with', () => {
     for (const sign of '0123456789+−×÷=') {
-      expect(widthOf(sign, '"Atkinson Next", monospace'), sign).toBe(widthOf(sign, '"Atkinson Next", serif'));
+      expect(widthOf(sign, '"Sumstitch Face", monospace'), sign).toBe(
+        widthOf(sign, '"Sumstitch Face", serif'),
+      );
     }
   });
 
   it('sets digits all to one width', () => {
     const line = document.createElement('span');
-    line.style.font = '600 100px "Atkinson Next"';
+    line.style.font = '600 100px "Sumstitch Face"';
     line.style.fontVariantNumeric = 'tabular-nums';
     document.body.append(line);
     const widths = [...'0123456789'].map((digit) => {
@@ -35,6 +39,17 @@ describe('the typeface', () => {
     ] as const) {
       expect(shareInCommon(one, other), `${one} and ${other}`).toBeLessThan(0.75);
     }
+  });
+
+  it.each([400, 600])('draws 0 open, nothing across it, in weight %i', (weight) => {
+    const drawn = ink('0', false, weight);
+    const middle = Math.floor(side / 2);
+    const across = drawn.slice(middle * side, (middle + 1) * side);
+    const down = Array.from({ length: side }, (_, row) => drawn[row * side + middle] ?? false);
+    expect(drawn[middle * side + middle]).toBe(false);
+    // A slash would be a third stroke on one way or the other.
+    expect(strokesAlong(across)).toBe(2);
+    expect(strokesAlong(down)).toBe(2);
   });
 
   it('draws 9 unlike a 6 turned round', () => {
@@ -59,12 +74,15 @@ function shareInCommon(one: string, other: string, isTurned = false): number {
   return both / either;
 }
 
-function ink(digit: string, isTurned: boolean): readonly boolean[] {
-  const side = 120;
+function strokesAlong(line: readonly boolean[]): number {
+  return line.filter((isInk, at) => isInk && !line[at - 1]).length;
+}
+
+function ink(digit: string, isTurned: boolean, weight = 600): readonly boolean[] {
   const canvas = Object.assign(document.createElement('canvas'), { width: side, height: side });
   const drawing = canvas.getContext('2d');
   if (!drawing) throw new Error('no canvas');
-  drawing.font = '600 120px "Atkinson Next"';
+  drawing.font = `${weight} ${side}px "Sumstitch Face"`;
   drawing.translate(side / 2, side / 2);
   if (isTurned) drawing.rotate(Math.PI);
   const {
