@@ -1,3 +1,4 @@
+import { Action } from './action';
 import { Needle } from './pictures';
 import { StepScreen } from './step-screen';
 import { words } from './words';
@@ -15,11 +16,7 @@ export function AwayScreen({ edge, onCarryOn, onGrownUps }: AwayProps) {
       title={words.away}
       edge={edge}
       onGrownUps={onGrownUps}
-      actions={
-        <button type="button" class="big" onClick={onCarryOn}>
-          {words.carryOn}
-        </button>
-      }
+      actions={<Action onPress={onCarryOn}>{words.carryOn}</Action>}
     >
       <svg class="drawing" viewBox="0 0 260 150" aria-hidden="true">
         <path class="patch" d="M24 16H236V134H24Z" />

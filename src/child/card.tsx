@@ -1,8 +1,8 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { useLayoutEffect } from 'preact/hooks';
 import { type Prompt, type PromptId, parsePrompt } from '../core/fact/prompt';
+import { signs, writtenFact, writtenWhole } from '../core/fact/written';
 import type { ChildSettings } from '../core/record/settings';
-import { signOf } from '../ui/sign';
 import './card.css';
 import { cardTiming, type OnShown, watchOnset } from './onset';
 import { words } from './words';
@@ -77,12 +77,12 @@ const gap = '\u00a0';
 
 function write(prompt: Prompt, whole: boolean): string {
   if (prompt.kind === 'copy') return `${prompt.answer}`;
-  const { op, a, b, answer } = prompt.fact;
-  return [a, signOf[op], b, '=', ...(whole ? [answer] : [])].join(gap);
+  const written = whole ? writtenWhole(prompt.fact) : `${writtenFact(prompt.fact)} =`;
+  return written.replaceAll(' ', gap);
 }
 
 function stack(prompt: Prompt & { kind: 'fact' }, whole: boolean): readonly string[] {
   const { op, a, b, answer } = prompt.fact;
-  const lines = [`${a}`, `${signOf[op]}${gap}${b}`];
+  const lines = [`${a}`, `${signs[op]}${gap}${b}`];
   return whole ? [...lines, `=${gap}${answer}`] : lines;
 }

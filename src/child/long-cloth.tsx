@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Length, type PiecePicture, pieceLength } from '../ui/piece';
 import { WovenEdge } from '../ui/woven-edge';
+import { Action } from './action';
 import './long-cloth.css';
 import { StepScreen } from './step-screen';
 import { words } from './words';
@@ -47,9 +48,9 @@ export function LongCloth({ pieces, edge, onBack, onGrownUps }: LongClothProps) 
       edge={edge}
       onGrownUps={onGrownUps}
       actions={
-        <button type="button" class="plain" onClick={onBack}>
+        <Action plain onPress={onBack}>
           {words.back}
-        </button>
+        </Action>
       }
     >
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolled region must be within reach of the keyboard */}

@@ -1,3 +1,4 @@
+import { Action } from './action';
 import { NextPicture, type NextPictureProps, type NextStep } from './pictures';
 import { StepScreen } from './step-screen';
 import { words } from './words';
@@ -25,11 +26,7 @@ export function Next({ edge, onBegin, onGrownUps, ...picture }: NextProps) {
       title={titles[picture.step]}
       edge={edge}
       onGrownUps={onGrownUps}
-      actions={
-        <button type="button" class="big" onClick={onBegin}>
-          {words.begin}
-        </button>
-      }
+      actions={<Action onPress={onBegin}>{words.begin}</Action>}
     >
       <NextPicture {...picture} />
     </StepScreen>

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { Piece, type PiecePicture } from '../ui/piece';
+import { Action } from './action';
 import { StepScreen } from './step-screen';
 import { words } from './words';
 
@@ -24,11 +25,7 @@ export function PieceScreen({ piece, edge, next, onNext, onGrownUps }: PieceScre
       name="piece-screen"
       edge={edge}
       onGrownUps={onGrownUps}
-      actions={
-        <button type="button" class="big" onClick={onNext}>
-          {next === 'mend' ? words.mend : words.goOn}
-        </button>
-      }
+      actions={<Action onPress={onNext}>{next === 'mend' ? words.mend : words.goOn}</Action>}
     >
       <div
         class="moment"

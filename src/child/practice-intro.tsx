@@ -1,3 +1,4 @@
+import { Action } from './action';
 import { KeysPicture, Needle } from './pictures';
 import { StepScreen } from './step-screen';
 import { words } from './words';
@@ -17,11 +18,7 @@ export function PracticeIntro({ takesItself, edge, onBegin, onGrownUps }: Practi
       title={takesItself ? words.takesItself : words.waitsForDone}
       edge={edge}
       onGrownUps={onGrownUps}
-      actions={
-        <button type="button" class="big" onClick={onBegin}>
-          {words.begin}
-        </button>
-      }
+      actions={<Action onPress={onBegin}>{words.begin}</Action>}
     >
       <svg class="drawing" viewBox="0 0 300 140" aria-hidden="true">
         <KeysPicture x={takesItself ? 30 : 46} y={14} />

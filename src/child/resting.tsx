@@ -1,4 +1,5 @@
 import { Piece, type PiecePicture } from '../ui/piece';
+import { Action } from './action';
 import { StepScreen } from './step-screen';
 import { words } from './words';
 
@@ -20,13 +21,13 @@ export function Resting({ piece, edge, onLongCloth, onHandOver, onGrownUps }: Re
       onGrownUps={onGrownUps}
       actions={
         <>
-          <button type="button" class="plain" onClick={onLongCloth}>
+          <Action plain onPress={onLongCloth}>
             {words.longCloth}
-          </button>
+          </Action>
           {onHandOver && (
-            <button type="button" class="plain" onClick={onHandOver}>
+            <Action plain onPress={onHandOver}>
               {words.handOver}
-            </button>
+            </Action>
           )}
         </>
       }

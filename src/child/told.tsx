@@ -1,3 +1,4 @@
+import { Action } from './action';
 import { Needle } from './pictures';
 import { StepScreen } from './step-screen';
 import { words } from './words';
@@ -17,11 +18,7 @@ export function Told({ keepsTimes, edge, onGoOn, onGrownUps }: ToldProps) {
       title={keepsTimes ? words.told : words.toldNoTimes}
       edge={edge}
       onGrownUps={onGrownUps}
-      actions={
-        <button type="button" class="big" onClick={onGoOn}>
-          {words.ok}
-        </button>
-      }
+      actions={<Action onPress={onGoOn}>{words.ok}</Action>}
     >
       <svg class="drawing" viewBox="0 0 260 150" aria-hidden="true">
         <path class="patch" d="M20 84L130 104L240 84V136L130 148L20 136Z" />

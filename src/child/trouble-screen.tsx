@@ -1,4 +1,5 @@
 import type { LogTrouble } from '../state/storage-state';
+import { Action } from './action';
 import { StepScreen } from './step-screen';
 
 export interface TroubleScreenProps {
@@ -12,11 +13,7 @@ export function TroubleScreen({ trouble, onAgain }: TroubleScreenProps) {
     <StepScreen
       title="Nothing can be kept here yet"
       name="trouble-screen"
-      actions={
-        <button type="button" class="big" onClick={onAgain}>
-          Try again
-        </button>
-      }
+      actions={<Action onPress={onAgain}>Try again</Action>}
     >
       <p role="alert">{sentences[trouble.what]}</p>
     </StepScreen>

@@ -1,4 +1,6 @@
+import { operations } from '../core/fact/fact-list';
 import { Stitch } from '../ui/stitch';
+import { Action } from './action';
 import { Needle } from './pictures';
 import { StepScreen } from './step-screen';
 import { words } from './words';
@@ -18,16 +20,16 @@ export function Welcome({ onBegin, onVisit, onRestore }: WelcomeProps) {
       edge={0}
       actions={
         <>
-          <button type="button" data-leaves class="big" onClick={onBegin}>
+          <Action leaves onPress={onBegin}>
             {words.begin}
-          </button>
-          <button type="button" data-leaves class="plain" onClick={onVisit}>
+          </Action>
+          <Action plain leaves onPress={onVisit}>
             {words.visit}
-          </button>
+          </Action>
           {onRestore && (
-            <button type="button" data-leaves class="plain" onClick={onRestore}>
+            <Action plain leaves onPress={onRestore}>
               {words.restore}
-            </button>
+            </Action>
           )}
         </>
       }
@@ -35,7 +37,7 @@ export function Welcome({ onBegin, onVisit, onRestore }: WelcomeProps) {
       <svg class="drawing" viewBox="26 12 208 126" aria-hidden="true">
         <rect class="patch" x="30" y="16" width="200" height="118" rx="3" />
         <path class="seam" d="M39 25H221V125H39Z" />
-        {(['add', 'sub', 'mul', 'div'] as const).map((op, index) => (
+        {operations.map((op, index) => (
           <g key={op} transform={`translate(${52 + index * 40} 40) scale(1.8)`}>
             <Stitch
               op={op}

@@ -60,15 +60,22 @@ function Places({ piece }: { readonly piece: PiecePicture }) {
     const y = margin + Math.floor(index / across) * stitchSide;
     return (
       <g key={index} class="place" style={{ '--turn': `${index}` }} transform={`translate(${x} ${y})`}>
-        <Stitch
-          op={place.op}
-          state={place.state}
-          seed={piece.seed + index * 7919}
-          dye={piece.dye ?? 'indigo'}
-        />
+        <StitchAt piece={piece} index={index} place={place} />
       </g>
     );
   });
+}
+
+interface StitchAtProps {
+  readonly piece: PiecePicture;
+  readonly index: number;
+  readonly place: PlacePicture;
+}
+
+/** A place's stitch, the same on the piece and in the long cloth. */
+function StitchAt({ piece, index, place }: StitchAtProps) {
+  const { seed, dye = 'indigo' } = piece;
+  return <Stitch op={place.op} state={place.state} seed={seed + index * 7919} dye={dye} />;
 }
 
 /** How many stitches long a piece is in the long cloth. */
@@ -89,12 +96,7 @@ export function Length({ piece }: { readonly piece: PiecePicture }) {
           key={index}
           transform={`translate(${Math.floor(index / across) * stitchSide} ${(index % across) * stitchSide})`}
         >
-          <Stitch
-            op={place.op}
-            state={place.state}
-            seed={piece.seed + index * 7919}
-            dye={piece.dye ?? 'indigo'}
-          />
+          <StitchAt piece={piece} index={index} place={place} />
         </g>
       ))}
     </svg>

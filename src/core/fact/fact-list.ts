@@ -35,7 +35,8 @@ export function factsOf(op: Operation, reach: Reach = 9): readonly Fact[] {
   return facts;
 }
 
-const operations: readonly Operation[] = ['add', 'sub', 'mul', 'div'];
+/** In the order taught. */
+export const operations: readonly Operation[] = ['add', 'sub', 'mul', 'div'];
 
 const everyFact: ReadonlyMap<string, Fact> = new Map(
   operations.flatMap((op) => factsOf(op, 12).map((fact) => [fact.id, fact])),

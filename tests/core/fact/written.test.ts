@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { factsOf } from '../../../src/core/fact/fact-list';
-import { answerDigits, layFact, signs, writtenFact, writtenWhole } from '../../../src/core/fact/written';
+import { signs, writtenFact, writtenWhole } from '../../../src/core/fact/written';
 import { known } from '../known';
 
 describe('a written fact', () => {
@@ -21,34 +21,4 @@ describe('a written fact', () => {
     const written = (['add', 'sub', 'mul', 'div'] as const).flatMap((op) => factsOf(op, 12).map(writtenFact));
     expect(new Set(written).size).toBe(written.length);
   });
-});
-
-describe('the layout', () => {
-  test('across is two numbers with the sign between', () => {
-    expect(layFact(known('mul-7-8'), 'across')).toEqual({
-      layout: 'across',
-      first: '7',
-      sign: '×',
-      second: '8',
-    });
-  });
-
-  test('stacked keeps columns for the longest of the numbers and the answer', () => {
-    const columns = (id: string) => {
-      const laid = layFact(known(id), 'stacked');
-      return laid.layout === 'stacked' ? laid.columns : null;
-    };
-    expect(columns('add-2-3')).toBe(1);
-    expect(columns('mul-7-8')).toBe(2);
-    expect(columns('sub-17-8')).toBe(2);
-    expect(columns('mul-12-12')).toBe(3);
-    expect(columns('div-144-12')).toBe(3);
-  });
-});
-
-test('the digits of an answer are counted', () => {
-  expect(answerDigits(known('mul-0-7'))).toBe(1);
-  expect(answerDigits(known('add-4-5'))).toBe(1);
-  expect(answerDigits(known('add-4-6'))).toBe(2);
-  expect(answerDigits(known('mul-12-12'))).toBe(3);
 });
