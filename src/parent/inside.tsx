@@ -3,7 +3,9 @@ import type { Desk } from '../state/desk';
 import type { Gate } from '../state/gate';
 import { AboutPage } from './about/about-page';
 import { ChildrenPage } from './children/children-page';
+import { FactsPage } from './facts/facts-page';
 import { MarkingPage } from './marking/marking-page';
+import { OverTimePage } from './over-time/over-time-page';
 import { type Page, place, turnTo } from './place';
 import { SettingsPage } from './settings/settings-page';
 import { setupStep } from './setup/progress';
@@ -18,7 +20,16 @@ export interface InsideProps {
   readonly gate: Gate;
 }
 
-const pages: readonly Page[] = ['today', 'marking', 'children', 'sittings', 'settings', 'about'];
+const pages: readonly Page[] = [
+  'today',
+  'marking',
+  'facts',
+  'overTime',
+  'children',
+  'sittings',
+  'settings',
+  'about',
+];
 
 /** Everything behind the door: set-up while there is no child, then the pages. */
 export function Inside({ desk, gate }: InsideProps) {
@@ -61,6 +72,10 @@ function PageBody({ page, desk, gate }: InsideProps & { readonly page: Page }) {
       return <TodayPage desk={desk} />;
     case 'marking':
       return <MarkingPage desk={desk} />;
+    case 'facts':
+      return <FactsPage desk={desk} />;
+    case 'overTime':
+      return <OverTimePage desk={desk} />;
     case 'children':
       return <ChildrenPage desk={desk} />;
     case 'sittings':

@@ -3,6 +3,8 @@ import type { Page } from './place';
 const pageNames: Record<Page, string> = {
   today: 'Today',
   marking: 'Marking',
+  facts: 'Facts',
+  overTime: 'Over time',
   children: 'Children and sets',
   sittings: 'Sittings',
   settings: 'Settings',

@@ -32,7 +32,7 @@ export async function testGate(isSet = true): Promise<Gate & { readonly recovery
 export async function openPages(desk: FakeDesk, page: Page = 'today', gate?: Gate) {
   cleanup();
   setupStep.value = null;
-  place.value = { page, sitting: null, child: null };
+  place.value = { page, sitting: null, child: null, fact: null };
   const open = gate ?? (await testGate());
   const view = render(<ParentSide desk={desk} gate={open} onBack={() => undefined} />);
   return { ...view, gate: open };

@@ -56,10 +56,14 @@ export function DayChart(props: DayChartProps) {
         ))}
         {lines.map(({ from, to, kind, label }) => (
           <g key={`${kind} ${from.day} ${to.day} ${from.value} ${label}`} class={kind}>
-            <path d={straight([
-              [at(from.day) - (kind === 'level' ? 4 : 0), y(from.value)],
-              [at(to.day) + (kind === 'level' ? 4 : 0), y(to.value)],
-            ]) ?? ''} />
+            <path
+              d={
+                straight([
+                  [at(from.day) - (kind === 'level' ? 4 : 0), y(from.value)],
+                  [at(to.day) + (kind === 'level' ? 4 : 0), y(to.value)],
+                ]) ?? ''
+              }
+            />
             {label && (
               <text x={width - room.right} y={y(to.value) - 5} text-anchor="end">
                 {label}

@@ -1,11 +1,12 @@
 import { useSignal } from '@preact/signals';
-import { type MutableRef, useLayoutEffect, useRef } from 'preact/hooks';
+import type { RefObject } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 const usual = 640;
 const least = 240;
 
 /** The width of a frame in px, followed as it changes, so that the writing in a chart keeps its size. */
-export function useWidth(): { readonly frame: MutableRef<HTMLDivElement | null>; readonly width: number } {
+export function useWidth(): { readonly frame: RefObject<HTMLDivElement | null>; readonly width: number } {
   const frame = useRef<HTMLDivElement>(null);
   const width = useSignal(usual);
   useLayoutEffect(() => {

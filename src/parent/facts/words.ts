@@ -1,0 +1,69 @@
+import type { Operation } from '../../core/fact/fact';
+import type { FactReading, FactState } from '../../readings/facts/fact-reading';
+import { operationNames } from '../fact-grid/words';
+
+/** The five states in words, as design names them. */
+export const stateNames: Readonly<Record<FactState, string>> = {
+  quick: 'quick',
+  slow: 'slow',
+  uneven: 'uneven',
+  toLearn: 'to learn',
+  notEnough: 'not enough answers yet',
+};
+
+/** The same where there is little room. */
+export const shortNames: Readonly<Record<FactState, string>> = { ...stateNames, notEnough: 'too few' };
+
+/** What each state means, for the key below a grid. */
+export const stateMeanings: Readonly<Record<FactState, string>> = {
+  quick: 'right, and thought of in under about 3 s',
+  slow: 'right, but it takes longer',
+  uneven: 'now right and now wrong, or now quick and now slow',
+  toLearn: 'more often wrong than right',
+  notEnough: 'under three answers, or all on one day, or they don’t agree',
+};
+
+const apartNames: Readonly<Record<NonNullable<FactReading['apart']>, string>> = {
+  tie: 'a tie',
+  zeroOrOne: 'with 0 or 1',
+};
+
+export const factsWords = {
+  title: 'Facts',
+  nobody: 'No fact has been answered yet.',
+  lead: 'Tap a fact for its answers. Facts with a thin double edge are ties, or have a 0 or 1 in them: they are answered differently, so read them apart.',
+  threeSeconds:
+    '“About 3 s” is a habit of classrooms, not a measured border: a child who counts fast gets under it too.',
+  notMet: 'not met yet',
+  key: 'What the shapes mean',
+  grid: (op: Operation) => `${operationNames[op]}: how well each fact is known`,
+  table: (op: Operation) => `${operationNames[op]} as a table`,
+  cell: (whole: string, state: string, apart: FactReading['apart']) =>
+    apart ? `${whole}, ${state}, ${apartNames[apart]}` : `${whole}, ${state}`,
+  apart: (apart: FactReading['apart']) => (apart ? apartNames[apart] : ''),
+  columns: {
+    fact: 'Fact',
+    state: 'How well known',
+    right: 'Right',
+    days: 'Days',
+    think: 'Think time',
+    last: 'Last on',
+    apart: 'Kind',
+  },
+  right: (right: number, of: number) => `${right} of ${of}`,
+  atMost: (time: string) => `${time} at most`,
+  close: 'Close',
+  history: (whole: string) => `Every answer to ${whole}`,
+  historyColumns: {
+    day: 'Day',
+    given: 'Given',
+    outcome: 'Outcome',
+    think: 'Think time',
+    clock: 'Clock',
+    cause: 'Likely cause',
+  },
+  withClock: 'with',
+  withoutClock: 'without',
+  onRow: 'extra row',
+  older: 'Show older answers',
+} as const;

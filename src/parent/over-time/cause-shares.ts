@@ -1,0 +1,49 @@
+import type { AnswerFlag } from '../../readings/errors/answer-flags';
+import { type Lift, liftOf } from '../../readings/errors/lift';
+import { causesOf } from '../reading/causes';
+import type { ChildReading } from '../reading/child-reading';
+
+/** How often wrong answers carry a mark, against how often blind numbers would. */
+export interface CauseShare extends Lift {
+  readonly flag: AnswerFlag;
+}
+
+/** Marks that overlap: an answer may carry several. Those that only refine another one are left out. */
+const flagsShown: readonly AnswerFlag[] = [
+  'operand',
+  'table',
+  'otherOperation',
+  'operandNamed',
+  'offByOne',
+  'offByTwo',
+  'countingString',
+  'tenSlip',
+  'reversal',
+  'keyingSlip',
+  'perseveration',
+];
+
+/** Wrong answers under which no shares are shown (our own decision, no source). */
+const fewestWrong = 8;
+
+/** Wrong and skipped answers of a child, and how they share out; `null` for the shares of too few. */
+export interface CausesOverTime {
+  readonly wrong: number;
+  readonly skipped: number;
+  readonly shares: readonly CauseShare[] | null;
+}
+
+/** The causes of all wrong answers on sheets and rows, the commonest first. */
+export function causesOverTime(reading: ChildReading): CausesOverTime {
+  const errors = reading.log.sats
+    .filter(({ counts, ruled }) => counts && (ruled.sat.purpose === 'sheet' || ruled.sat.purpose === 'row'))
+    .flatMap(({ ruled }) => [...causesOf(reading, ruled).values()].map(({ error }) => error));
+  const keyed = errors.filter(({ given }) => given !== null && given !== '');
+  const skipped = errors.length - keyed.length;
+  if (keyed.length < fewestWrong) return { wrong: keyed.length, skipped, shares: null };
+  const shares = flagsShown
+    .map((flag): CauseShare => ({ flag, ...liftOf(flag, keyed) }))
+    .filter(({ hits }) => hits > 0)
+    .toSorted((x, y) => y.hits - x.hits);
+  return { wrong: keyed.length, skipped, shares };
+}

@@ -1,0 +1,53 @@
+import { Figure } from '../chart/figure';
+import { ShareChart } from '../chart/share-chart';
+import { Said } from '../parts/said';
+import { saidOfLift } from '../reading/said-over-time';
+import type { CauseShare, CausesOverTime } from './cause-shares';
+import { causeNames, overTimeWords } from './words';
+
+/** Why answers were wrong: sentences, how often each mark was seen and what chance would give, the same as a table. */
+export function CausesSection({ causes }: { readonly causes: CausesOverTime }) {
+  const { wrong, skipped, shares } = causes;
+  const { columns } = overTimeWords;
+  const first = shares?.[0];
+  return (
+    <section>
+      <h2>{overTimeWords.causes}</h2>
+      <p>{overTimeWords.inAll(wrong, skipped)}</p>
+      {!shares && <p>{overTimeWords.tooFewWrong}</p>}
+      {shares?.filter(isBeyondChance).map((share) => (
+        <Said key={share.flag} {...saidOfLift(causeNames[share.flag], share)} />
+      ))}
+      {shares && first && (
+        <Figure
+          title={overTimeWords.causesTitle}
+          legend={`${overTimeWords.overlap} | ${overTimeWords.chanceNote}`}
+          table={{
+            columns: [columns.cause, columns.seen, columns.share, columns.chance, columns.lift],
+            rows: shares.map(({ flag, hits, of, expected, lift }) => [
+              causeNames[flag],
+              `${hits}`,
+              `${Math.round((100 * hits) / of)} in 100`,
+              expected.toFixed(1),
+              lift === null ? '–' : lift.toFixed(1),
+            ]),
+          }}
+        >
+          <ShareChart
+            says={overTimeWords.causesSay(causeNames[first.flag], first.hits, first.of)}
+            rows={shares.map(({ flag, hits, expected }) => ({
+              label: causeNames[flag],
+              value: hits,
+              chance: expected,
+            }))}
+          />
+        </Figure>
+      )}
+    </section>
+  );
+}
+
+/** One look at a dozen marks: each at a twelfth of one in twenty. */
+function isBeyondChance({ pMore }: CauseShare): boolean {
+  return pMore < 0.05 / 12;
+}

@@ -1,0 +1,140 @@
+import type { Id } from '../../core/record/stamp';
+import type { Desk } from '../../state/desk';
+import { DayChart } from '../chart/day-chart';
+import { Figure } from '../chart/figure';
+import { ChildTabs, chosenChild } from '../children/child-tabs';
+import { setName } from '../children/set-list';
+import { Heading } from '../parts/heading';
+import { Said } from '../parts/said';
+import { shortDay } from '../parts/when';
+import { childReading } from '../reading/child-reading';
+import { saidOfHands, saidOfTrend } from '../reading/said-over-time';
+import { useRead } from '../reading/use-read';
+import { TrialSection } from '../trial/trial-section';
+import { insideWords } from '../words';
+import { causesOverTime } from './cause-shares';
+import { CausesSection } from './causes-section';
+import { ClockSection } from './clock-section';
+import { bandLines, countsAtEase } from './counts';
+import { type DayMinutes, minutesADay } from './minutes';
+import { RatesSection } from './rates-section';
+import { StretchChart } from './stretch-chart';
+import { thinkTimes } from './think-times';
+import { overTimeWords } from './words';
+
+/** What changes from sheet to sheet, and what the clock has to do with it. */
+export function OverTimePage({ desk }: { readonly desk: Desk }) {
+  const child = chosenChild(desk.household.value);
+  return (
+    <>
+      <Heading>{overTimeWords.title}</Heading>
+      <ChildTabs desk={desk} page="overTime" />
+      {child && <OverTimeOf key={child.id} desk={desk} childId={child.id} />}
+    </>
+  );
+}
+
+function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: Id }) {
+  const household = desk.household.value;
+  const history = desk.history.value;
+  const read = useRead(() => {
+    const child = household.children.find(({ id }) => id === childId);
+    if (!history || !child) return null;
+    const reading = childReading(household, history, child);
+    const { sats } = reading.log;
+    return {
+      reading,
+      sheets: sats.filter(({ ruled }) => ruled.sat.purpose === 'sheet').length,
+      byBell: reading.rates.find(({ rate }) => rate === 'count')?.stretches ?? [],
+      atEase: countsAtEase(sats),
+      think: thinkTimes(sats),
+      minutes: minutesADay(sats),
+      causes: causesOverTime(reading),
+    };
+  }, [household, history, childId]);
+  if (!read) return <p role="status">{insideWords.historyLoading}</p>;
+  if (read.sheets === 0) return <p>{overTimeWords.nobody}</p>;
+  const { reading, byBell, atEase, think } = read;
+  const name = (set: Id | null) => setName(household, set);
+  const { limits } = reading.child.settings;
+  const longest = Math.max(
+    0,
+    ...[...byBell, ...atEase].flatMap(({ points }) => points.map(({ conditions }) => conditions.length)),
+  );
+  return (
+    <>
+      <section>
+        <h2>{overTimeWords.counts}</h2>
+        <StretchChart
+          title={overTimeWords.byBell}
+          stretches={byBell}
+          mark="dot"
+          levels={bandLines(byBell, limits, household.settings.bandNames)}
+          isCount
+          top={longest}
+          setName={name}
+        />
+        <StretchChart
+          title={overTimeWords.atEase}
+          stretches={atEase}
+          mark="diamond"
+          isCount
+          top={longest}
+          setName={name}
+        />
+      </section>
+      <section>
+        <h2>{overTimeWords.think}</h2>
+        {saidOfHands(reading.log).map((said) => (
+          <Said key={said.text} {...said} />
+        ))}
+        {saidOfTrend('think', false, think).map((said) => (
+          <Said key={said.text} {...said} />
+        ))}
+        <p class="hint">{overTimeWords.thinkNote}</p>
+        {think.length === 0 && <p>{overTimeWords.noThink}</p>}
+        <StretchChart title={overTimeWords.thinkTitle} stretches={think} mark="diamond" setName={name} />
+      </section>
+      <CausesSection causes={read.causes} />
+      <ClockSection effect={reading.clockEffect} />
+      <TrialSection desk={desk} reading={reading} />
+      <RatesSection rates={reading.rates} setName={name} />
+      <MinutesSection days={read.minutes} />
+    </>
+  );
+}
+
+function MinutesSection({ days }: { readonly days: readonly DayMinutes[] }) {
+  const { columns, minutesTitle } = overTimeWords;
+  const [first, last] = [days[0], days.at(-1)];
+  if (!first || !last) return null;
+  const values = days.map(({ minutes }) => minutes);
+  const says = overTimeWords.says(
+    minutesTitle,
+    days.length,
+    shortDay(first.day),
+    shortDay(last.day),
+    Math.min(...values).toFixed(1),
+    Math.max(...values).toFixed(1),
+  );
+  return (
+    <section>
+      <h2>{overTimeWords.minutes}</h2>
+      <Figure
+        title={minutesTitle}
+        table={{
+          columns: [columns.day, columns.minutes, columns.sittings],
+          rows: days
+            .map(({ day, minutes, sittings }) => [shortDay(day), minutes.toFixed(1), `${sittings}`])
+            .toReversed(),
+        }}
+      >
+        <DayChart
+          says={says}
+          points={days.map(({ day, minutes }) => ({ day, value: minutes, mark: 'dot' }))}
+          bars
+        />
+      </Figure>
+    </section>
+  );
+}

@@ -1,0 +1,75 @@
+import type { Id } from '../../core/record/stamp';
+import type { RateOverTime } from '../../readings/over-time/read-rates';
+import { publishedRanges } from '../../readings/rates/published-ranges';
+import { Said } from '../parts/said';
+import { saidOfTrend } from '../reading/said-over-time';
+import { StretchChart } from './stretch-chart';
+import { overTimeWords, rangeRow } from './words';
+
+export interface RatesSectionProps {
+  readonly rates: readonly RateOverTime[];
+  readonly setName: (set: Id | null) => string;
+}
+
+const titles = {
+  facts: { with: overTimeWords.factsWith, without: overTimeWords.factsWithout },
+  digits: { with: overTimeWords.digitsWith, without: overTimeWords.digitsWithout },
+} as const;
+
+/** Facts and digits a minute, and what published ranges are and are not. */
+export function RatesSection({ rates, setName }: RatesSectionProps) {
+  return (
+    <section>
+      <h2>{overTimeWords.rates}</h2>
+      {rates.map(({ rate, withClock, stretches }) => {
+        if (rate === 'count' || stretches.length === 0) return null;
+        return (
+          <div key={`${rate} ${withClock}`}>
+            {saidOfTrend(rate, withClock, stretches).map((said) => (
+              <Said key={said.text} {...said} />
+            ))}
+            <StretchChart
+              title={titles[rate][withClock ? 'with' : 'without']}
+              stretches={stretches}
+              mark={withClock ? 'dot' : 'diamond'}
+              setName={setName}
+            />
+          </div>
+        );
+      })}
+      <PublishedRanges />
+    </section>
+  );
+}
+
+function PublishedRanges() {
+  return (
+    <details>
+      <summary>{overTimeWords.published}</summary>
+      <p>{overTimeWords.publishedLead}</p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable by keyboard */}
+      <section class="table-frame" tabIndex={0} aria-label={overTimeWords.published}>
+        <table class="plain">
+          <thead>
+            <tr>
+              {overTimeWords.publishedColumns.map((column) => (
+                <th key={column} scope="col">
+                  {column}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {publishedRanges.map(rangeRow).map((cells) => (
+              <tr key={cells.join()}>
+                {cells.map((cell) => (
+                  <td key={cell}>{cell}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </details>
+  );
+}
