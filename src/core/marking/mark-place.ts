@@ -10,12 +10,14 @@ export function markPlaces(
   { accepted, slips }: SatRulings,
   active: readonly (number | null)[],
 ): readonly MarkedPlace[] {
-  const seen = new Set(sat.visits.map(({ place }) => place));
-  const deciding = new Map(
-    sat.visits.flatMap((visit, index) => (isDeciding(visit) ? [[visit.place, index] as const] : [])),
-  );
+  const seen = new Set<number>();
+  const deciding: number[] = [];
+  for (const [index, visit] of sat.visits.entries()) {
+    seen.add(visit.place);
+    if (isDeciding(visit)) deciding[visit.place] = index;
+  }
   return sat.prompts.map((prompt, place) => {
-    const index = deciding.get(place) ?? -1;
+    const index = deciding[place] ?? -1;
     const visit = sat.visits[index];
     const outcome = outcomeOf(sat, place, visit, seen);
     const isAccepted = outcome === 'wrong' && accepted.has(place);

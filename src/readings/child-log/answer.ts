@@ -11,6 +11,8 @@ export interface Answer {
   readonly sitting: Id;
   readonly place: number;
   readonly day: Day;
+  /** The day as a count, for differences only. */
+  readonly dayCount: number;
   readonly withClock: boolean;
   readonly onRow: boolean;
   readonly outcome: 'right' | 'wrong' | 'skipped';

@@ -1,9 +1,9 @@
-import type { Fact } from '../../core/fact/fact';
-import { parseFact } from '../../core/fact/fact';
+import { parsePrompt } from '../../core/fact/prompt';
 import type { Marked } from '../../core/marking/marked';
 import type { Sat, Via, Visit } from '../../core/record/sat';
 import type { Id } from '../../core/record/stamp';
 import { isDeciding } from '../../core/sitting/turn';
+import { dayNumber } from '../day-number';
 import type { HandTime } from '../hand-time/hand-time';
 import type { Answer } from './answer';
 
@@ -11,8 +11,8 @@ type HandOf = (device: Id, via: Via) => HandTime | null;
 
 /** The child's own answers on a sheet or a row, each by the visit that decided it. */
 export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly Answer[] {
-  const deciding = new Map<number, Visit>();
-  for (const visit of sat.visits) if (isDeciding(visit)) deciding.set(visit.place, visit);
+  const deciding: (Visit | undefined)[] = [];
+  for (const visit of sat.visits) if (isDeciding(visit)) deciding[visit.place] = visit;
   const hands = new Map<Via, number | null>();
   const handMs = (via: Via) => {
     const known = hands.get(via);
@@ -21,10 +21,12 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
     hands.set(via, ms);
     return ms;
   };
+  const dayCount = dayNumber(sat.day);
   const answers: Answer[] = [];
   for (const { place, prompt, outcome, byBell, given, firstKeyMs, shown, slip } of marked.places) {
-    const visit = deciding.get(place);
-    const fact = factOf(prompt);
+    const visit = deciding[place];
+    const asked = parsePrompt(prompt);
+    const fact = asked?.kind === 'fact' ? asked.fact : null;
     if (!visit || !fact || shown || outcome === 'notReached' || outcome === 'unfinished') continue;
     const via = visit.keys[0]?.[2] ?? 'touch';
     answers.push({
@@ -32,6 +34,7 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
       sitting: sat.id,
       place,
       day: sat.day,
+      dayCount,
       withClock: sat.clock !== null,
       onRow: sat.purpose === 'row',
       outcome,
@@ -45,15 +48,4 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
     });
   }
   return answers;
-}
-
-const facts = new Map<string, Fact | null>();
-
-// Ten years hold some 300,000 prompts of some 400 facts.
-function factOf(prompt: string): Fact | null {
-  const known = facts.get(prompt);
-  if (known !== undefined) return known;
-  const fact = parseFact(prompt);
-  facts.set(prompt, fact);
-  return fact;
 }

@@ -1,6 +1,7 @@
 import type { Sat, Via } from '../../core/record/sat';
 import type { Day, Id } from '../../core/record/stamp';
-import { type HandTime, handTimes } from '../hand-time/hand-time';
+import { copiesDropped } from '../hand-time/copies';
+import { copiesPooled, type HandTime, handTimes } from '../hand-time/hand-time';
 
 /** How fast these hands were on a day: by the rounds up to then, else by the first that followed. */
 export type HandsThen = (device: Id, via: Via, day: Day) => HandTime | null;
@@ -10,7 +11,7 @@ export function handsOverTime(sats: readonly Sat[]): HandsThen {
   const rounds = sats.filter(({ purpose }) => purpose === 'practice');
   const snapshots = rounds.map((round, index) => ({
     day: round.day,
-    hands: handTimes(rounds.slice(Math.max(0, index - mostRounds), index + 1)),
+    hands: handTimes(newest(rounds.slice(0, index + 1))),
   }));
   const known = new Map<string, HandTime | null>();
   return (device, via, day) => {
@@ -26,5 +27,12 @@ export function handsOverTime(sats: readonly Sat[]): HandsThen {
   };
 }
 
-/** More rounds than that can't add to what is pooled of the newest copies. */
-const mostRounds = 30;
+/** The newest rounds that hold as many copies as are pooled. */
+function newest(rounds: readonly Sat[]): readonly Sat[] {
+  let copies = 0;
+  const from = rounds.findLastIndex(({ visits }) => {
+    copies += Math.max(0, visits.length - copiesDropped);
+    return copies >= copiesPooled;
+  });
+  return rounds.slice(Math.max(0, from));
+}

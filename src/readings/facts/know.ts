@@ -36,11 +36,14 @@ export function knowing(own: Tally, pool: Beta, turnAround: Tally): Knowing {
   return { known: least('known'), mixed: least('mixed'), toLearn: least('toLearn') };
 }
 
+/** To within a ten-thousandth. */
+const halvings = 14;
+
 /** The chance of a right answer with its 95 % interval, the set's answers taken into account. */
 export function accuracyOf(own: Tally, pool: Beta): { readonly share: number; readonly interval: Interval } {
   const of = withAnswers(pool, own);
   return {
     share: betaMean(of),
-    interval: { low: betaQuantile(of, 0.025), high: betaQuantile(of, 0.975) },
+    interval: { low: betaQuantile(of, 0.025, halvings), high: betaQuantile(of, 0.975, halvings) },
   };
 }

@@ -1,6 +1,5 @@
 import type { Day } from '../../core/record/stamp';
 import type { Answer } from '../child-log/answer';
-import { dayNumber } from '../day-number';
 
 /** After so many more answers an answer weighs half (our own decision, no source). */
 const halfLife = 16;
@@ -32,9 +31,9 @@ export interface Speaking {
  */
 export function weighAnswers(answers: readonly Answer[]): Speaking {
   const own = answers.filter(({ slip }) => slip !== true);
-  const since = dayNumber(own.at(-1)?.day ?? '') - newestDays;
+  const since = (own.at(-1)?.dayCount ?? 0) - newestDays;
   const without = own.filter(({ withClock }) => !withClock);
-  const newest = without.filter(({ day }) => dayNumber(day) >= since);
+  const newest = without.filter(({ dayCount }) => dayCount >= since);
   const withoutClock = newest.length >= fewestWithout && daysOf(newest) > 1;
   const speaking = (withoutClock ? without : own).slice(-mostWeighed).reverse();
   return {

@@ -18,7 +18,7 @@ export interface Copy {
 }
 
 /** How many answers at the start of a round are left out: the hands are still finding the keys. */
-const copiesDropped = 3;
+export const copiesDropped = 3;
 
 /** What a round of numbers to copy says of the hands, its first three answers left out. Other sittings say nothing. */
 export function copiesOf(sat: Sat): readonly Copy[] {

@@ -12,10 +12,12 @@ export function isDigit([key]: KeyPress): boolean {
 
 /** The times in ms between one digit and the next with no other key between; none where times weren't kept. */
 export function digitGaps(visit: Visit): readonly number[] {
-  const keys = ownKeys(visit);
-  return keys.flatMap((key, index) => {
-    const before = keys[index - 1];
-    if (!before || !isDigit(before) || !isDigit(key)) return [];
-    return before[1] === null || key[1] === null ? [] : [key[1] - before[1]];
-  });
+  const gaps: number[] = [];
+  const count = visit.keys.length - (visit.late ?? 0);
+  for (let index = 1; index < count; index += 1) {
+    const [before, key] = [visit.keys[index - 1], visit.keys[index]];
+    if (!before || !key || !isDigit(before) || !isDigit(key)) continue;
+    if (before[1] !== null && key[1] !== null) gaps.push(key[1] - before[1]);
+  }
+  return gaps;
 }

@@ -13,7 +13,7 @@ export interface RateOverTime {
   readonly stretches: readonly Stretch[];
 }
 
-const valueOf: Readonly<Record<RateName, (marked: Marked) => number | null>> = {
+const valueIn: Readonly<Record<RateName, (marked: Marked) => number | null>> = {
   facts: ({ factsPerMin }) => factsPerMin,
   digits: ({ digitsPerMin }) => digitsPerMin,
   count: ({ rightByBell }) => rightByBell,
@@ -28,7 +28,7 @@ export function readRates(log: ChildLog): readonly RateOverTime[] {
     const rates: readonly RateName[] = withClock ? ['facts', 'digits', 'count'] : ['facts', 'digits'];
     return rates.map((rate): RateOverTime => {
       const points = own.flatMap(({ marked }, index): readonly TrendPoint[] => {
-        const [value, now] = [valueOf[rate](marked), conditions[index]];
+        const [value, now] = [valueIn[rate](marked), conditions[index]];
         if (value === null || !now) return [];
         const ceiling = withClock ? ceilingOf(rate, marked) : null;
         return [{ day: own[index]?.ruled.sat.day ?? '', value, ceiling, conditions: now }];

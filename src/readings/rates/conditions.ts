@@ -1,7 +1,7 @@
-import type { OnsetSource, Sat, Via, Visit } from '../../core/record/sat';
+import type { OnsetSource, Sat, Via } from '../../core/record/sat';
 import type { Sight } from '../../core/record/settings';
 import type { Id } from '../../core/record/stamp';
-import { isDigit, ownKeys } from '../hand-time/digit-gaps';
+import { isDigit } from '../hand-time/digit-gaps';
 
 /** All that must stay the same for two sittings to be set side by side. */
 export interface Conditions {
@@ -21,16 +21,22 @@ const standsFor = 0.9;
 
 /** Under which conditions a sitting was sat. */
 export function conditionsOf(sat: Sat): Conditions {
-  const seen = sat.visits.filter(({ end }) => end !== 'left');
+  const [vias, sources]: [Counts<Via>, Counts<OnsetSource>] = [new Map(), new Map()];
+  for (const visit of sat.visits) {
+    if (visit.end === 'left') continue;
+    count(sources, visit.onsetBy);
+    const own = visit.keys.length - (visit.late ?? 0);
+    for (const [index, key] of visit.keys.entries()) if (index < own && isDigit(key)) count(vias, key[2]);
+  }
   return {
     set: sat.set,
     length: sat.prompts.length,
     allowanceMs: sat.clock?.allowanceMs ?? null,
     sight: sat.clock?.sight ?? null,
     takesItself: sat.takesItself && sat.clock !== null,
-    entry: commonest(seen.flatMap(viasOf)),
+    entry: commonest(vias),
     device: sat.device,
-    onsetBy: commonest(seen.map(({ onsetBy }) => onsetBy)),
+    onsetBy: commonest(sources),
   };
 }
 
@@ -39,16 +45,16 @@ export function differences(one: Conditions, other: Conditions): readonly (keyof
   return (Object.keys(one) as (keyof Conditions)[]).filter((key) => one[key] !== other[key]);
 }
 
-function viasOf(visit: Visit): readonly Via[] {
-  return ownKeys(visit)
-    .filter(isDigit)
-    .map(([, , via]) => via);
+type Counts<T> = Map<T, number>;
+
+function count<T>(counts: Counts<T>, value: T): void {
+  counts.set(value, (counts.get(value) ?? 0) + 1);
 }
 
-function commonest<T extends string>(values: readonly T[]): T | 'mixed' | 'none' {
-  const counts = new Map<T, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  const [most] = [...counts].sort(([, x], [, y]) => y - x);
+function commonest<T extends string>(counts: Counts<T>): T | 'mixed' | 'none' {
+  const all = [...counts].sort(([, x], [, y]) => y - x);
+  const [most] = all;
   if (!most) return 'none';
-  return most[1] >= standsFor * values.length ? most[0] : 'mixed';
+  const of = all.reduce((sum, [, times]) => sum + times, 0);
+  return most[1] >= standsFor * of ? most[0] : 'mixed';
 }

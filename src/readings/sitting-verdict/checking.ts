@@ -1,4 +1,5 @@
 import { isNewFact } from './not-known';
+import { isQuick } from './past';
 import { isSlowSheet, type Sheet } from './sheet';
 import type { Checking } from './verdict';
 
@@ -20,7 +21,7 @@ export function checking(sheet: Sheet): Checking | null {
   if (!isSlowSheet(sheet) || thinkMs === null) return null;
   const pasts = own.map(({ fact }) => past.of(fact.id));
   const onceQuick = pasts.filter(({ answers }) =>
-    answers.some(({ quick, logMs }) => quick && logMs !== null),
+    answers.some((one) => one.outcome === 'right' && isQuick(one)),
   );
   if (pasts.some(isNewFact) || onceQuick.length < shares.onceQuick * own.length) return null;
   return { name: 'checking', right, of: own.length, thinkS: thinkMs / 1000, onceQuick: onceQuick.length };

@@ -12,8 +12,8 @@ interface Crude {
   right: number;
 }
 
-/** Under these differences between the two kinds of days, taken without pairing, a look can't find anything. */
-const crudeLeast = { logMs: Math.log(1.05), share: 0.03 } as const;
+/** A difference of so few of its own standard errors, taken without pairing, would not pass the exact tests. */
+const fewestErrors = 1.4;
 
 /**
  * Follows the days with and without the clock in the course of one set, and takes the looks that are due. A new set
@@ -44,9 +44,9 @@ export class ClockWatch {
     return this.#standing;
   }
 
-  /** Sheets with the clock so far in the course of this set. */
-  timedSheets(): readonly ReadSat[] {
-    return this.#sheets.filter(({ ruled }) => ruled.sat.clock !== null);
+  /** What the last look found. */
+  standing(): Flustered | null {
+    return this.#standing;
   }
 
   /** Whether no look has been possible yet. */
@@ -76,17 +76,22 @@ export class ClockWatch {
     }
   }
 
-  /** Ten years hold thousands of looks: a crude one spares most of them the exact tests. */
+  /** Ten years hold thousands of looks: a crude one over the facts spares most of them the exact tests. */
   #mayFind(): boolean {
-    let [facts, log, share] = [0, 0, 0];
-    for (const { with: one, without: other } of this.#facts.values()) {
-      if (one.n === 0 || other.n === 0) continue;
-      facts += 1;
-      log += one.log / one.n - other.log / other.n;
-      share += other.right / other.n - one.right / one.n;
-    }
-    return facts > 0 && (log > facts * crudeLeast.logMs || share > facts * crudeLeast.share);
+    const met = [...this.#facts.values()].filter(({ with: one, without: other }) => one.n > 0 && other.n > 0);
+    const slower = met.map(({ with: one, without: other }) => one.log / one.n - other.log / other.n);
+    const wronger = met.map(({ with: one, without: other }) => other.right / other.n - one.right / one.n);
+    return [slower, wronger].some((differences) => errorsOver(differences) >= fewestErrors);
   }
+}
+
+/** How many standard errors the mean of differences lies over 0. */
+function errorsOver(differences: readonly number[]): number {
+  const count = differences.length;
+  if (count < 2) return 0;
+  const mean = differences.reduce((sum, one) => sum + one, 0) / count;
+  const squares = differences.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  return mean === 0 ? 0 : mean / Math.sqrt(squares / (count - 1) / count);
 }
 
 const firstLookDays = 6;

@@ -1,18 +1,20 @@
-import type { Occasion } from '../statistics/stratified-rank-sum';
+import type { ReadSat } from '../child-log/child-log';
+import { median } from '../statistics/robust-spread';
 import { checking } from './checking';
 import { newness, notKnown } from './not-known';
-import { rushed, wrongQuicker } from './rushed';
+import { wrongQuicker } from './rushed';
 import type { Sheet } from './sheet';
 import { slowHands } from './slow-hands';
-import { type Flustered, mayStandTogether, type Verdict } from './verdict';
+import { type Flustered, mayStandTogether, type Rushed, type Verdict } from './verdict';
 
 /** What the sheets before leave to judge this one by. */
 export interface Before {
+  readonly hurry: Rushed | null;
   /** What the last look at the clock found. */
   readonly flustered: Flustered | null;
   readonly isEarly: boolean;
   /** The last sheets of the same kind, the newest last. */
-  readonly last: readonly Occasion[];
+  readonly last: readonly ReadSat[];
 }
 
 /** Over the last sheets with the clock, wrong answers this much quicker than by chance explain what they cost. */
@@ -23,7 +25,7 @@ export function judge(sheet: Sheet, before: Before): readonly Verdict[] {
   const { marked, ruled } = sheet.read;
   if (marked.interrupted && ruled.sat.clock && !ruled.rulings.bandAnyway) return cannotTell('interrupted');
   const found = [
-    rushed(sheet, before.last),
+    before.hurry,
     flusteredBy(sheet, before),
     newness(sheet),
     notKnown(sheet),
@@ -61,10 +63,20 @@ function asksFor({ name }: Verdict, { isShort, sat }: Sheet): boolean {
 }
 
 /** What the look found, where this sheet is one with the clock and has something of it. */
-function flusteredBy({ sat, read, isShort }: Sheet, { flustered, last }: Before): Flustered | null {
+function flusteredBy(sheet: Sheet, { flustered, last }: Before): Flustered | null {
+  const { sat, read, isShort } = sheet;
   if (!flustered || sat.clock === null) return null;
   // Wrong with the clock because of hurry is another cause than wrong in spite of taking one's time.
   if (flustered.by === 'lessRight' && wrongQuicker(last) <= hurryAlpha) return null;
-  const isSeen = isShort || read.marked.wrong + read.marked.skipped > 0;
+  const isSeen = isShort || isSlower(sheet) || read.marked.wrong + read.marked.skipped > 0;
   return isSeen ? flustered : null;
+}
+
+/** Whether half the facts took longer than they last did without the clock. */
+function isSlower({ read, past }: Sheet): boolean {
+  const shifts = read.answers.flatMap(({ fact, firstKeyMs }) => {
+    const usualMs = past.of(fact.id).answers.findLast((one) => !one.withClock)?.firstKeyMs ?? null;
+    return firstKeyMs === null || usualMs === null ? [] : [Math.log(firstKeyMs / usualMs)];
+  });
+  return (median(shifts) ?? 0) > 0;
 }

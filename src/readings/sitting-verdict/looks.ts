@@ -8,13 +8,13 @@ export interface Look {
  * The looks taken in the course of one set, and no others: many looks at 3 % each are not 3 %, so these share it out,
  * most of it on the eighth day (our own decision, no source). Between two looks the last one's word stands.
  */
-export const looks: readonly Look[] = [
-  { days: 6, alpha: 0.005 },
+const looks: readonly Look[] = [
+  { days: 6, alpha: 0.004 },
   { days: 7, alpha: 0.005 },
-  { days: 8, alpha: 0.01 },
-  { days: 12, alpha: 0.004 },
-  { days: 16, alpha: 0.003 },
-  { days: 24, alpha: 0.002 },
+  { days: 8, alpha: 0.014 },
+  { days: 12, alpha: 0.003 },
+  { days: 16, alpha: 0.002 },
+  { days: 24, alpha: 0.001 },
   { days: 40, alpha: 0.001 },
 ];
 

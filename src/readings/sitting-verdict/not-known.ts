@@ -1,6 +1,6 @@
 import type { FactId } from '../../core/fact/fact';
 import { betaBelow } from '../statistics/beta';
-import { type FactPast, nearDays } from './past';
+import { type FactPast, isGood, nearDays } from './past';
 import type { Sheet, Troubled } from './sheet';
 import type { New, NotKnown } from './verdict';
 
@@ -44,8 +44,8 @@ export function notKnown({ troubled, day }: Sheet): NotKnown | null {
   if (facts.length < fewestFacts || facts.length * 2 < factsOf(troubled).length) return null;
   const pasts = [...new Map(weak.map(({ answer, past }) => [answer.fact.id, past])).values()];
   const answers = pasts.flatMap((past) => withoutClock(past, day));
-  const right = answers.filter((one) => one.right).length;
-  const quick = answers.filter((one) => one.quick).length;
+  const right = answers.filter(({ outcome }) => outcome === 'right').length;
+  const quick = answers.filter(isGood).length;
   if (answers.length < before.fewest) return null;
   const below = betaBelow({ right: quick + 1, wrong: answers.length - quick + 1 }, knownShare);
   return below >= sureFrom ? { name: 'notKnown', facts, before: { of: answers.length, right, quick } } : null;
@@ -55,13 +55,13 @@ export function notKnown({ troubled, day }: Sheet): NotKnown | null {
 function isWeak(past: FactPast, missed: boolean, day: number): boolean {
   const answers = withoutClock(past, day);
   if (answers.length < 2) return false;
-  const good = answers.filter(({ right, quick }) => (missed ? right : quick)).length;
+  const good = answers.filter((one) => (missed ? one.outcome === 'right' : isGood(one))).length;
   return good < knownShare * answers.length;
 }
 
 /** The newest answers without the clock, near enough to today. */
 function withoutClock({ answers }: FactPast, day: number): FactPast['answers'] {
-  return answers.filter((one) => !one.withClock && day - one.day <= nearDays).slice(-before.perFact);
+  return answers.filter((one) => !one.withClock && day - one.dayCount <= nearDays).slice(-before.perFact);
 }
 
 function factsOf(troubled: readonly Troubled[]): readonly FactId[] {

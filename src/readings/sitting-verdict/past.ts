@@ -1,26 +1,15 @@
 import type { FactId } from '../../core/fact/fact';
 import type { Day } from '../../core/record/stamp';
 import { type Answer, thinkOf } from '../child-log/answer';
-import { dayNumber } from '../day-number';
 import { quickMs } from '../facts/pace';
-
-/** One earlier answer on a sheet, as much of it as later sheets are read against. */
-interface Before {
-  readonly day: number;
-  readonly withClock: boolean;
-  readonly right: boolean;
-  /** Right, and thought of under about 3 s; without a known time, right. */
-  readonly quick: boolean;
-  readonly logMs: number | null;
-  readonly where: string;
-}
 
 /** What is known of a fact before the sheet in hand. */
 export interface FactPast {
   /** Days on which it was met, and those on which the day's first answer was right. */
   readonly days: number;
   readonly rightDays: number;
-  readonly answers: readonly Before[];
+  /** The newest, oldest first. */
+  readonly answers: readonly Answer[];
 }
 
 const kept = 24;
@@ -32,7 +21,7 @@ interface Growing {
   days: number;
   rightDays: number;
   lastDay: Day | null;
-  answers: Before[];
+  answers: Answer[];
 }
 
 /** What came before, growing sheet by sheet. Extra rows are left out: they can only look better. */
@@ -59,23 +48,16 @@ export class Past {
         own.lastDay = day;
       }
       if (own.answers.length >= 2 * kept) own.answers = own.answers.slice(-kept);
-      own.answers.push(beforeOf(answer, right));
+      own.answers.push(answer);
     }
   }
 }
 
 const nothing: FactPast = { days: 0, rightDays: 0, answers: [] };
 
-function beforeOf(answer: Answer, right: boolean): Before {
-  const { day, withClock, firstKeyMs, where } = answer;
-  return {
-    day: dayNumber(day),
-    withClock,
-    right,
-    quick: right && isQuick(answer) !== false,
-    logMs: firstKeyMs === null ? null : Math.log(firstKeyMs),
-    where,
-  };
+/** Right, and as far as can be told under about 3 s. */
+export function isGood(answer: Answer): boolean {
+  return answer.outcome === 'right' && isQuick(answer) !== false;
 }
 
 /** Whether an answer was thought of under about 3 s; `null` where that can't be told. */

@@ -3,11 +3,10 @@ import { thinkOf } from '../child-log/answer';
 import type { ChildLog, ReadSat } from '../child-log/child-log';
 import { pausesInside } from '../hand-time/hand-time';
 import { median } from '../statistics/robust-spread';
-import type { Occasion } from '../statistics/stratified-rank-sum';
 import { ClockWatch } from './clock-watch';
 import { judge } from './judge';
 import { Past } from './past';
-import { occasionOf } from './rushed';
+import { rushed } from './rushed';
 import { type Sheet, sheetOf } from './sheet';
 import type { RowsAfter, SittingReading } from './sitting-reading';
 
@@ -30,19 +29,22 @@ function* walk(
 ): Generator<SittingReading, undefined> {
   const past = new Past();
   const watch = new ClockWatch();
-  const last = { timed: [] as Occasion[], untimed: [] as Occasion[] };
+  const last = { timed: [] as ReadSat[], untimed: [] as ReadSat[] };
   for (const read of log.sats) {
     const { sat } = read.ruled;
     if (sat.purpose !== 'sheet') continue;
-    const flustered = watch.add(read);
     const kind = sat.clock ? last.timed : last.untimed;
+    const sheet = sheetOf(log, read, past);
+    const hurry = rushed(sheet, kind);
+    // Much quicker and wronger than usual from end to end, or unread: perhaps not this child, so nothing of the clock.
+    const isStrange = hurry !== null && hurry.by !== 'wrongQuicker';
+    const flustered = isStrange ? watch.standing() : watch.add(read);
     if (isWanted(sat)) {
-      const sheet = sheetOf(log, read, past);
-      const before = { flustered, isEarly: watch.isEarly(), last: kind };
+      const before = { hurry, flustered, isEarly: watch.isEarly(), last: kind };
       yield readingOf(sheet, read.counts ? judge(sheet, before) : []);
     }
     past.add(read.answers);
-    if (read.counts) kind.push(occasionOf(read.answers));
+    if (read.counts && !isStrange) kind.push(read);
     if (kind.length >= lastSheets) kind.shift();
   }
   return undefined;

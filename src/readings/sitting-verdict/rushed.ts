@@ -1,4 +1,5 @@
 import type { Answer } from '../child-log/answer';
+import type { ReadSat } from '../child-log/child-log';
 import { rapidGuessMs } from '../errors/read-error';
 import { rushingOf } from '../errors/rushing';
 import { binomialUpTo } from '../statistics/binomial';
@@ -13,7 +14,7 @@ import type { Rushed } from './verdict';
 const alpha = { sheet: 0.005, last: 0.0005, usual: 0.001, wronger: 0.01 } as const;
 
 /** Wrong answers a sheet must have to be tested by itself, and to carry on what the last sheets showed. */
-const fewestWrong = { alone: 4, among: 2 } as const;
+const fewestWrong = { alone: 4, among: 2, usual: 3 } as const;
 
 /** A sheet much quicker than usual takes at most this share of the usual time. */
 const muchQuicker = 0.7;
@@ -21,32 +22,31 @@ const muchQuicker = 0.7;
 /** Answers begun unread that make a sheet rushed: a quarter, and three or more wrong. */
 const unread = { share: 0.25, wrong: 3 } as const;
 
-/** Right and wrong times of one sheet, for the sheets that follow. */
-export function occasionOf(answers: readonly Answer[]): Occasion {
-  const given = timesOf(answers);
-  return {
-    some: given.filter(({ right }) => !right).map(({ firstKeyMs }) => firstKeyMs),
-    others: given.filter(({ right }) => right).map(({ firstKeyMs }) => firstKeyMs),
-  };
+/** Wrong and right times of one sheet. */
+function occasionOf({ answers }: ReadSat): Occasion {
+  const [some, others]: [number[], number[]] = [[], []];
+  for (const { right, firstKeyMs } of timesOf(answers)) (right ? others : some).push(firstKeyMs);
+  return { some, others };
 }
 
 /** How likely wrong answers so quick are by chance over several sheets. */
-export function wrongQuicker(occasions: readonly Occasion[]): number {
-  return lowerOverOccasions(occasions);
+export function wrongQuicker(sheets: readonly ReadSat[]): number {
+  return lowerOverOccasions(sheets.map(occasionOf));
 }
 
 /** Whether a sheet was rushed; `last` are the sheets of the same kind shortly before it. */
-export function rushed(sheet: Sheet, last: readonly Occasion[]): Rushed | null {
+export function rushed(sheet: Sheet, last: readonly ReadSat[]): Rushed | null {
   return begunUnread(sheet) ?? quickerThanUsual(sheet) ?? wrongCameQuicker(sheet, last);
 }
 
-function wrongCameQuicker({ read }: Sheet, last: readonly Occasion[]): Rushed | null {
-  const own = occasionOf(read.answers);
+function wrongCameQuicker({ read }: Sheet, last: readonly ReadSat[]): Rushed | null {
+  if (read.marked.wrong < fewestWrong.among) return null;
+  const own = occasionOf(read);
   const [wrongMs, rightMs] = [median(own.some), median(own.others)];
   if (wrongMs === null || rightMs === null || wrongMs >= rightMs || own.some.length < fewestWrong.among)
     return null;
   const alone = own.some.length < fewestWrong.alone ? 1 : rushingOf(timesOf(read.answers)).pQuicker;
-  const together = lowerOverOccasions([...last, own]);
+  const together = lowerOverOccasions([...last.map(occasionOf), own]);
   if (alone > alpha.sheet && together > alpha.last) return null;
   return {
     name: 'rushed',
@@ -60,43 +60,43 @@ function wrongCameQuicker({ read }: Sheet, last: readonly Occasion[]): Rushed | 
 }
 
 function quickerThanUsual({ read, past, day, sat }: Sheet): Rushed | null {
+  if (read.marked.wrong < fewestWrong.usual) return null;
   const shifts: number[] = [];
   let [wrong, of, wrongBefore, ofBefore] = [0, 0, 0, 0];
   const times = { now: [] as number[], usual: [] as number[] };
   for (const { fact, firstKeyMs, outcome, where } of read.answers) {
     const near = past
       .of(fact.id)
-      .answers.filter((one) => day - one.day <= nearDays && one.withClock === (sat.clock !== null));
-    const usual = median(
-      near.flatMap(({ logMs, where: there }) => (logMs !== null && there === where ? [logMs] : [])),
-    );
-    if (usual === null || firstKeyMs === null) continue;
-    shifts.push(Math.log(firstKeyMs) - usual);
+      .answers.filter((one) => day - one.dayCount <= nearDays && one.withClock === (sat.clock !== null));
+    const usualMs = median(near.flatMap((one) => (one.where === where ? (one.firstKeyMs ?? []) : [])));
+    if (usualMs === null || firstKeyMs === null) continue;
+    shifts.push(Math.log(firstKeyMs / usualMs));
     times.now.push(firstKeyMs);
-    times.usual.push(Math.exp(usual));
+    times.usual.push(usualMs);
     of += 1;
     if (outcome !== 'right') wrong += 1;
     ofBefore += near.length;
-    wrongBefore += near.filter(({ right }) => !right).length;
+    wrongBefore += near.filter((one) => one.outcome !== 'right').length;
   }
   if ((median(shifts) ?? 0) > Math.log(muchQuicker)) return null;
   const share = (wrongBefore + 1) / (ofBefore + 2);
   if (1 - binomialUpTo(wrong - 1, of, share) > alpha.wronger) return null;
   const p = signedRank(shifts).pLess;
-  const [quickMs, usualMs] = [median(times.now), median(times.usual)];
-  if (p > alpha.usual || quickMs === null || usualMs === null) return null;
+  const [quickMs, otherMs] = [median(times.now), median(times.usual)];
+  if (p > alpha.usual || quickMs === null || otherMs === null) return null;
   return {
     name: 'rushed',
     by: 'quickerThanUsual',
     wrong,
     of,
     quickS: quickMs / 1000,
-    otherS: usualMs / 1000,
+    otherS: otherMs / 1000,
     p,
   };
 }
 
 function begunUnread({ read }: Sheet): Rushed | null {
+  if (read.marked.wrong < unread.wrong) return null;
   const given = timesOf(read.answers);
   const soon = given.filter(({ firstKeyMs }) => firstKeyMs < rapidGuessMs);
   const wrong = soon.filter(({ right }) => !right).length;

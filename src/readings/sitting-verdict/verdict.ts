@@ -52,12 +52,16 @@ export interface Flustered {
   readonly facts: number;
 }
 
-/** These hands alone could not enter enough answers for the band above in the allowance. */
+/** Thought of quickly, but keying fills most of the allowance, and at this pace the band above is out of reach. */
 export interface SlowHands {
   readonly name: 'slowHands';
+  /** What these hands could enter by the bell if nothing had to be thought. */
   readonly mostAnswers: number;
   readonly needed: number;
   readonly band: Band;
+  /** Of the allowance, 0 to 1. */
+  readonly keyedShare: number;
+  /** The allowance with every band in reach at the child's own think time. */
   readonly restoringS: number | null;
 }
 

@@ -47,11 +47,11 @@ function continuedFraction({ right: a, wrong: b }: Beta, x: number): number {
   return 1 / value;
 }
 
-/** The share below which the spread lies with `chance`, by halving. */
-export function betaQuantile(of: Beta, chance: number): number {
+/** The share below which the spread lies with `chance`, by halving, to the last bits unless fewer halvings are asked for. */
+export function betaQuantile(of: Beta, chance: number, halvings = 52): number {
   let low = 0;
   let high = 1;
-  for (let halving = 0; halving < 52; halving += 1) {
+  for (let halving = 0; halving < halvings; halving += 1) {
     const middle = (low + high) / 2;
     if (betaBelow(of, middle) < chance) low = middle;
     else high = middle;
