@@ -8,7 +8,11 @@ import { CHROMIUM_FLAGS, findChromium } from '../../setup/chromium.mjs';
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const out = (name) => here(`../../public/icons/${name}`);
 
-const browser = await chromium.launch({ executablePath: findChromium(), chromiumSandbox: false, args: CHROMIUM_FLAGS });
+const browser = await chromium.launch({
+  executablePath: findChromium(),
+  chromiumSandbox: false,
+  args: CHROMIUM_FLAGS,
+});
 const page = await browser.newPage();
 for (const [name, source, side] of [
   ['icon-192.png', 'icon.svg', 192],
@@ -18,7 +22,9 @@ for (const [name, source, side] of [
 ]) {
   await page.setViewportSize({ width: side, height: side });
   const address = `data:image/svg+xml;base64,${readFileSync(here(source)).toString('base64')}`;
-  await page.setContent(`<style>body{margin:0}img{display:block;width:${side}px}</style><img src="${address}">`);
+  await page.setContent(
+    `<style>body{margin:0}img{display:block;width:${side}px}</style><img src="${address}">`,
+  );
   await page.screenshot({ path: out(name), omitBackground: true });
 }
 await browser.close();

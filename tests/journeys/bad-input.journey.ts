@@ -1,19 +1,9 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import type { BrowserContext, Page } from './browser';
 import { keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, expectQuiet, openDevice, reload } from './device';
+import { setFull, withDisk } from './full-disk';
 import { daysOn } from './other-day';
-import {
-  addChild,
-  choosePin,
-  fill,
-  openPages,
-  pin,
-  press,
-  seeHeading,
-  setUp,
-  turnTo,
-} from './parent-hand';
+import { addChild, choosePin, fill, openPages, pin, press, seeHeading, setUp, turnTo } from './parent-hand';
 import { putStored, readStored, storedSats, storedVisits } from './stored';
 
 afterEach(closeDevices);
@@ -215,18 +205,3 @@ test('a card is still there after a key that means nothing', async () => {
   expect(await page.locator('output.answer').textContent()).toBe('');
   expectQuiet(device);
 });
-
-/** A disk that can be filled: a write then fails as a browser's does. */
-function withDisk(context: BrowserContext): Promise<unknown> {
-  return context.addInitScript(() => {
-    const put = IDBObjectStore.prototype.put;
-    IDBObjectStore.prototype.put = function (...given) {
-      if (Reflect.get(globalThis, 'isFull') === true) throw new DOMException('full', 'QuotaExceededError');
-      return put.apply(this, given);
-    };
-  });
-}
-
-async function setFull(page: Page, isFull: boolean): Promise<void> {
-  await page.evaluate((full) => Reflect.set(globalThis, 'isFull', full), isFull);
-}
