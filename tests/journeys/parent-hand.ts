@@ -101,5 +101,8 @@ export async function setNumbers(page: Page, numbers: Readonly<Record<string, st
 export async function choose(page: Page, legend: string, option: string): Promise<void> {
   await turnTo(page, 'Settings');
   const group = page.getByRole('group', { name: legend, exact: true });
-  await group.getByLabel(option, { exact: true }).check();
+  // Kept when it is recorded, which the tick itself may run ahead of.
+  await group.getByLabel(option, { exact: true }).click();
+  await expect.poll(() => group.getByLabel(option, { exact: true }).isChecked()).toBe(true);
+  await page.waitForTimeout(50);
 }

@@ -10,7 +10,7 @@ import { type FakePorts, fakePorts } from './fake-ports';
 let homes = 0;
 
 /** A database name no other test uses. */
-export function homeName(): string {
+function homeName(): string {
   homes += 1;
   return `home-test-${Date.now()}-${homes}`;
 }

@@ -1,0 +1,96 @@
+import { afterEach, expect, test } from 'vitest';
+import type { Page } from './browser';
+import { keyHand, sit } from './child-hand';
+import { closeDevices, expectQuiet, openDevice } from './device';
+import { pin, seeHeading } from './parent-hand';
+
+afterEach(closeDevices);
+
+test('a parent sets up and a child begins with no hand on mouse or screen', async () => {
+  const device = await openDevice();
+  const { page } = device;
+  await go(page, 'Begin');
+  await seeHeading(page, 'Before you begin');
+  await go(page, 'Go on');
+  await type(page, 'New PIN', pin);
+  await type(page, 'The same PIN again', pin);
+  await page.keyboard.press('Enter');
+  await seeHeading(page, 'Write this down');
+  await tabTo(page, 'I have written it down');
+  await page.keyboard.press('Space');
+  await go(page, 'Go on');
+  await type(page, 'Name', 'Wren');
+  await page.keyboard.press('Enter');
+  await seeHeading(page, 'What is known already?');
+
+  // The grid is one stop of the Tab key; arrows walk in it and the space bar marks.
+  await tabTo(page, /^0 [+] 0\b.*, not known$/);
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Space');
+  expect(await named(page)).toMatch(/^1 [+] 1\b.*, known$/);
+  await page.keyboard.press('Home');
+  await page.keyboard.press('Space');
+  await page.getByText('10 of 100 facts known.').waitFor();
+  await go(page, 'Go on');
+
+  await seeHeading(page, 'The first set');
+  await go(page, /^Start with/);
+  await seeHeading(page, 'Wren can begin');
+  await go(page, 'Hand over to Wren');
+  await seeHeading(page, 'Grown-ups see answers and times');
+  await go(page, 'OK');
+  await go(page, 'Begin');
+  await sit(page, await keyHand(device));
+  await seeHeading(page, "Today's sheet");
+  await go(page, 'Begin');
+  await sit(page, await keyHand(device));
+  await go(page, 'Go on');
+  await seeHeading(page, 'Done today');
+
+  await go(page, 'Grown-ups');
+  await type(page, 'PIN', pin);
+  await page.keyboard.press('Enter');
+  await page.getByRole('navigation', { name: 'Pages' }).waitFor();
+  await go(page, 'Marking');
+  await page.locator('.sheets').waitFor();
+  await go(page, /^Wren, /);
+  await page.locator('table.answers').waitFor();
+  await go(page, 'Lock');
+  await seeHeading(page, 'Done today');
+  expectQuiet(device);
+});
+
+/** Presses Tab until what has this name is reached. */
+async function tabTo(page: Page, name: string | RegExp): Promise<void> {
+  const seen: string[] = [];
+  for (let stops = 0; stops < 60; stops += 1) {
+    const here = await named(page);
+    if (typeof name === 'string' ? here === name : name.test(here)) return;
+    seen.push(here);
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab does not come to ${name}, only to: ${seen.join(' | ')}`);
+}
+
+async function go(page: Page, name: string | RegExp): Promise<void> {
+  await page.getByRole('button', { name }).first().waitFor();
+  await tabTo(page, name);
+  await page.keyboard.press('Enter');
+}
+
+async function type(page: Page, label: string, text: string): Promise<void> {
+  await page.getByLabel(label, { exact: true }).waitFor();
+  await tabTo(page, label);
+  await page.keyboard.type(text);
+}
+
+/** The name of what has the focus, as it is heard. */
+function named(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const here = document.activeElement;
+    if (!here || here === document.body) return '';
+    const label = here instanceof HTMLInputElement ? here.labels?.[0]?.textContent : null;
+    return (here.getAttribute('aria-label') ?? label ?? here.textContent ?? '').trim();
+  });
+}
