@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { dyes } from './dye';
+import { type Dye, dyes } from './dye';
 
 /** Motifs on five threads, told apart by shape alone; `#` lies on top in the first colour, `o` in the second. */
 const motifs: readonly (readonly string[])[] = [
@@ -40,11 +40,21 @@ export function WovenEdge({ edge, height = 20 }: { readonly edge: number; readon
     >
       <pattern id={id} width="36" height="36" patternUnits="userSpaceOnUse">
         <path class="ground" d="M0 3h36M0 33h36" />
-        <path class={`floats ${pairs[first]}`} d={draw(motif, '#')} />
-        <path class={`floats ${pairs[second]}`} d={draw(motif, 'o')} />
+        <Floats dye={pairs[first]} d={draw(motif, '#')} />
+        <Floats dye={pairs[second]} d={draw(motif, 'o')} />
       </pattern>
       <rect width="100%" height="100%" fill={`url(#${id})`} />
     </svg>
+  );
+}
+
+/** Lit threads with the dark of the dye on either side, without which the pale dyes would be lost on linen. */
+function Floats({ dye, d }: { readonly dye: Dye | undefined; readonly d: string }) {
+  return (
+    <g class={dye}>
+      <path class="floats-edge" d={d} />
+      <path class="floats" d={d} />
+    </g>
   );
 }
 
