@@ -1,0 +1,92 @@
+import type { NotEnough } from '../facts/fact-reading';
+import type { FactSentence, Said } from './sentence';
+import { about, capital, many, percent, sure } from './wording';
+
+const custom = '“Within about 3 s” is a custom of the classroom; fast counting passes it too.';
+const weighed = 'Newer answers weigh more; other facts of the set can make this less sure, never surer.';
+
+/** Sentences about facts in words. */
+export function sayFacts(sentence: FactSentence): Said {
+  switch (sentence.kind) {
+    case 'quick': {
+      const { right, of, thinkS, atMost, sureness } = sentence;
+      const most = atMost ? ' at most' : '';
+      return {
+        text: `Quick: ${right} of ${of} right, ${about(thinkS)}${most}.`,
+        how: [`We are ${sure(sureness)} (${percent(sureness)}). ${weighed}`, custom],
+      };
+    }
+    case 'slow': {
+      const { right, of, thinkS, sureness } = sentence;
+      return {
+        text: `Slow: ${right} of ${of} right, but ${about(thinkS)} each.`,
+        how: [
+          `We are ${sure(sureness)} (${percent(sureness)}). ${weighed}`,
+          `${custom} Slow and right may be counting, or checking what is known.`,
+        ],
+      };
+    }
+    case 'uneven': {
+      const { right, of, sureness } = sentence;
+      return {
+        text: `Uneven: ${right} of ${of} right, now so and now so.`,
+        how: [
+          `We are ${sure(sureness)} (${percent(sureness)}) that it is neither known nor quite to learn, or comes now quickly and now slowly.`,
+          weighed,
+        ],
+      };
+    }
+    case 'toLearn': {
+      const { right, of, sureness } = sentence;
+      return {
+        text: `To learn: ${right} of ${of} right.`,
+        how: [`We are ${sure(sureness)} (${percent(sureness)}) that fewer than half come right.`, weighed],
+      };
+    }
+    case 'notEnough': {
+      const { answers, right, why } = sentence;
+      return {
+        text: `Not enough answers yet: ${right} of ${answers} right.`,
+        how: [notEnough[why], 'Any word on a fact takes three answers of the child’s own on two days.'],
+      };
+    }
+    case 'setFacts': {
+      const { facts, quick, slow, uneven, toLearn } = sentence;
+      const rest = facts - quick - slow - uneven - toLearn;
+      const parts = [
+        [quick, 'quick'],
+        [slow, 'slow'],
+        [uneven, 'uneven'],
+        [toLearn, 'to learn'],
+        [rest, 'without enough answers yet'],
+      ] as const;
+      const told = parts.filter(([count]) => count > 0).map(([count, word]) => `${count} ${word}`);
+      return {
+        text: facts === 0 ? 'No fact has been answered yet.' : `Of ${facts} facts: ${told.join(', ')}.`,
+        how: [
+          'Each fact by the child’s own answers on sheets and extra rows; what you called a slip is left out.',
+          'Facts with 0 or 1, and doubles, are answered differently from the rest: read them apart.',
+        ],
+      };
+    }
+    case 'errorLift': {
+      const { what, hits, of, expected, pMore } = sentence;
+      const usual = Math.round(expected * 10) / 10;
+      const beyond = pMore <= 0.01 ? 'more than chance would give' : 'no more than chance could give';
+      return {
+        text: `${capital(many(hits, 'wrong answer', 'wrong answers'))} of ${of}: ${what}; that is ${beyond}.`,
+        how: [
+          `Numbers given blindly, entered in the same way, would look like this about ${usual} times in ${of}.`,
+          'What a wrong number looks like is a hint at how it came about, and no proof.',
+        ],
+      };
+    }
+  }
+}
+
+const notEnough: Readonly<Record<NotEnough, string>> = {
+  fewAnswers: 'There are fewer than three answers.',
+  oneDay: 'All answers are of one day.',
+  notSure: 'No word fits surely enough yet: a few more answers will tell.',
+  noTimes: 'It comes right, but without times quick and slow can’t be told apart.',
+};

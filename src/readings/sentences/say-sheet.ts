@@ -1,0 +1,210 @@
+import type { Flustered } from '../sitting-verdict/verdict';
+import type { Said, SheetSentence } from './sentence';
+import { about, capital, inWords, listed, many } from './wording';
+
+const bandWord = 'the band above';
+
+/** One sheet's sentences in words. `who` is the child's name. */
+export function saySheet(sentence: SheetSentence, who: string): Said {
+  switch (sentence.kind) {
+    case 'byBell': {
+      const { right, reached, length } = sentence;
+      const far = reached === length ? `${who} reached all ${length}` : `${who} reached ${reached}`;
+      return {
+        text: `${right} right by the bell; ${far}.`,
+        how: [
+          `Counted: right answers given by the bell, of ${length} on the sheet. A key at the bell counts.`,
+          'What was not reached is not wrong, and is taken for nothing.',
+        ],
+      };
+    }
+    case 'atEase': {
+      const { right, reached, length } = sentence;
+      const far = reached === length ? '' : `; ${who} reached ${reached}`;
+      return {
+        text: `${right} of ${length} right, without the clock${far}.`,
+        how: ['Counted: right answers, each card’s last.', 'Without the clock there is no band.'],
+      };
+    }
+    case 'notCounted':
+      return {
+        text:
+          sentence.why === 'voided'
+            ? 'You ruled that this sheet does not count, so nothing is read from it.'
+            : 'You ruled that this is not the child’s own work, so nothing is read from it.',
+        how: ['Your ruling is in Marking.', 'Taken back, the sheet is read again.'],
+      };
+    case 'rows': {
+      const { right, of, thinkS } = sentence;
+      const all = right === of ? 'all right' : `${right} right`;
+      const time = thinkS === null || right === 0 ? '' : `, ${about(thinkS)} each`;
+      return {
+        text: `${capital(many(of, 'more', 'more'))} without the clock ${of === 1 ? 'was' : 'were'} ${all}${time}.`,
+        how: [
+          'The extra rows: facts missed or not reached on the sheet, then the slowest.',
+          'They can only look better than the sheet, so they are described and never weighed against it.',
+        ],
+      };
+    }
+    case 'notKnown': {
+      const { facts, before } = sentence.verdict;
+      return {
+        text: `${capital(listed(facts))} ${facts.length === 1 ? 'does' : 'do'} not come yet, with the clock or without it: of ${before.of} answers without it in the last weeks ${before.right} were right, ${before.quick} of them quickly.`,
+        how: [
+          `${capital(many(facts.length, 'fact', 'facts'))} missed or long in coming on this sheet, and no better on days without the clock before it.`,
+          '“Quickly” is under about 3 s of thinking: a custom of the classroom, not a limit found by research.',
+        ],
+      };
+    }
+    case 'new': {
+      const { facts, troubled } = sentence.verdict;
+      return {
+        text: `${capital(many(facts.length, 'fact', 'facts'))} of the ${inWords(troubled)} that went wrong or took long ${facts.length === 1 ? 'is' : 'are'} still new: ${listed(facts)}.`,
+        how: [
+          'New: right at first try on fewer than three days so far, and met on fewer than six.',
+          'New facts need more days before anything else can be said of them.',
+        ],
+      };
+    }
+    case 'rushedWrongQuicker': {
+      const { wrong, of, quickS, otherS } = sentence.verdict;
+      return {
+        text: `Rushed, it seems: ${many(wrong, 'wrong answer', 'wrong answers')} of ${of} began after ${about(quickS)}, the right ones after ${about(otherS)}.`,
+        how: [
+          'The times to the first key of wrong and right answers were ranked, on this sheet and on the last ones like it.',
+          `Wrong answers so much quicker come by chance less than ${chanceOf(sentence.verdict.p)}. Someone who does not know is slower, not quicker.`,
+        ],
+      };
+    }
+    case 'rushedThanUsual': {
+      const { wrong, of, quickS, otherS } = sentence.verdict;
+      return {
+        text: `Much quicker than usual and more often wrong: ${about(quickS)} to the first key where ${about(otherS)} is usual for ${who}, and ${wrong} of ${of} wrong.`,
+        how: [
+          'The same facts on the sheets of the last four weeks were set beside this sheet, fact by fact.',
+          'Hurry looks like this, and so does somebody else at the keys: you can rule that it was not the child’s own work.',
+        ],
+      };
+    }
+    case 'rushedUnread': {
+      const { wrong, of } = sentence.verdict;
+      return {
+        text: `Answers were begun before the fact could be read: of ${of} answers ${wrong} such were wrong.`,
+        how: [
+          'Counted: first keys under 0.3 s after the card was there. Nobody reads and answers so soon.',
+          'That tells of guessing or playing with the keys, and nothing of the facts.',
+        ],
+      };
+    }
+    case 'flusteredSlower':
+      return {
+        text: `On days with the clock ${who} takes ${times(sentence.verdict)} as long over the same facts.`,
+        how: [daysSide(sentence.verdict), clockDoubt],
+      };
+    case 'flusteredLessRight':
+      return {
+        text: `On days with the clock ${who} is less often right on the same facts: ${shares(sentence.verdict)}.`,
+        how: [daysSide(sentence.verdict), clockDoubt],
+      };
+    case 'flusteredBoth':
+      return {
+        text: `On days with the clock ${who} takes ${times(sentence.verdict)} as long over the same facts and is less often right: ${shares(sentence.verdict)}.`,
+        how: [daysSide(sentence.verdict), clockDoubt],
+      };
+    case 'slowHands': {
+      const { mostAnswers, needed, keyedShare, restoringS } = sentence.verdict;
+      const more = restoringS === null ? '' : ` ${restoringS} s would bring every band into reach.`;
+      return {
+        text: `The answers come, but the keys take ${Math.round(keyedShare * 10)} tenths of the time: ${needed} right by the bell, for ${bandWord}, are out of reach at this pace.${more}`,
+        how: [
+          `From the numbers ${who} copied: with nothing to think these hands enter at most ${mostAnswers} answers in the time allowed.`,
+          'The bands come from pencil and paper. Keys are another thing, and the allowance is yours to change.',
+        ],
+      };
+    }
+    case 'checking': {
+      const { right, of, thinkS, onceQuick } = sentence.verdict;
+      return {
+        text: `${right} of ${of} right, ${about(thinkS)} each, though most have come quickly before: ${who} may know them and be checking.`,
+        how: [
+          `${onceQuick} of ${of} were right in under about 3 s on some day before.`,
+          'A slow child without errors may know and check. Counting again looks the same from outside: ask.',
+        ],
+      };
+    }
+    case 'fine':
+      return {
+        text: sentence.timed
+          ? 'Nothing here asks for a reason.'
+          : 'Nothing here asks for a reason; no hurry about the clock.',
+        how: [
+          sentence.timed ? 'The count is in one of the two top bands.' : 'At least nine in ten were right.',
+          'And neither hurry nor a difference on days with the clock showed.',
+        ],
+      };
+    case 'tooFew':
+      return {
+        text: 'Too few to say why; tomorrow’s sheet will tell more.',
+        how: sentence.timed
+          ? [
+              'To tell whether the clock has to do with it takes six days with it and days without it, on the same facts.',
+              'No other reason stands out on this sheet by itself.',
+            ]
+          : [
+              'No reason stands out on this sheet by itself.',
+              'More answers to the same facts will show which of them are known.',
+            ],
+      };
+    case 'nothingStandsOut':
+      return {
+        text: 'Why, can’t be told from these answers.',
+        how: [
+          'Looked for: facts not known or still new, hurry, slow keys, checking, a difference on days with the clock.',
+          'None stood out beyond chance. A child’s day is more than its times: ask.',
+        ],
+      };
+    case 'interrupted':
+      return {
+        text: 'The sheet was interrupted, so its count says little.',
+        how: [
+          'The screen was left, or the sheet stopped, before its end.',
+          'Every answer given is kept and counts for its fact.',
+        ],
+      };
+    case 'noTimes':
+      return {
+        text: 'Times are not kept, so there is little to say why.',
+        how: [
+          'You turned the keeping of times off for this child.',
+          'Right and wrong still count for each fact.',
+        ],
+      };
+    case 'pauses':
+      return {
+        text: `${capital(many(sentence.times, 'pause', 'pauses'))} inside answers, longer than these hands need.`,
+        how: [
+          'A gap between two digits longer than nine in ten gaps when numbers are only copied.',
+          'Thinking in mid-answer, mending, or looking up: the times don’t say which.',
+        ],
+      };
+  }
+}
+
+const clockDoubt =
+  'That it goes with the clock is not that the clock does it: only days drawn by lot can show that. Time of day, mood and set go with days as well.';
+
+function daysSide({ days, facts }: Flustered): string {
+  return `The same ${facts} facts on ${days} days with the clock and on days near them without, chosen before any answer was looked at.`;
+}
+
+function times({ ratio }: Flustered): string {
+  return `${(ratio ?? 1).toFixed(1)} times`;
+}
+
+function shares({ rightWith, ofWith, rightWithout, ofWithout }: Flustered): string {
+  return `${rightWith} of ${ofWith} with it, ${rightWithout} of ${ofWithout} without`;
+}
+
+function chanceOf(p: number | null): string {
+  return p !== null && p < 0.001 ? 'once in 1,000 times' : 'once in 100 times';
+}

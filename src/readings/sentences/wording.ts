@@ -1,0 +1,50 @@
+import { type FactId, parseFact } from '../../core/fact/fact';
+import { writtenFact } from '../../core/fact/written';
+
+const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** A count in words up to ten. */
+export function inWords(count: number): string {
+  return words[count] ?? String(count);
+}
+
+/** A count in words with its noun. */
+export function many(count: number, one: string, more: string): string {
+  return `${inWords(count)} ${count === 1 ? one : more}`;
+}
+
+/** With a capital letter. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** A time as a person would say it: to half a second, under 10 s. */
+export function about(seconds: number): string {
+  if (seconds < 0.75) return 'under 1 s';
+  const rounded = seconds < 10 ? Math.round(seconds * 2) / 2 : Math.round(seconds);
+  return `about ${rounded} s`;
+}
+
+/** A share as a count in a hundred. */
+export function percent(share: number): string {
+  return `${Math.round(share * 100)} in 100`;
+}
+
+/** How sure, in words. */
+export function sure(sureness: number): string {
+  if (sureness >= 0.975) return 'quite sure';
+  return sureness >= 0.9 ? 'sure' : 'fairly sure';
+}
+
+const mostListed = 4;
+
+/** Facts as written, the first few. */
+export function listed(facts: readonly FactId[]): string {
+  const written = facts.flatMap((id) => {
+    const fact = parseFact(id);
+    return fact ? [writtenFact(fact)] : [];
+  });
+  const rest = written.length - mostListed;
+  if (rest > 1) return `${written.slice(0, mostListed).join(', ')} and ${rest} more`;
+  return written.length < 2 ? written.join('') : `${written.slice(0, -1).join(', ')} and ${written.at(-1)}`;
+}
