@@ -80,7 +80,7 @@ describe('a woven edge', () => {
   const edgeOf = (edge: number) => {
     const { container, unmount } = render(<WovenEdge edge={edge} />);
     const found = [...container.querySelectorAll('.floats')].map(
-      (one) => `${one.getAttribute('class')} ${one.getAttribute('d')}`,
+      (one) => `${one.parentElement?.getAttribute('class')} ${one.getAttribute('d')}`,
     );
     unmount();
     return found.join();
