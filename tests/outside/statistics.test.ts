@@ -11,7 +11,7 @@ import {
   evenMemoryStrength,
   memoryStrength,
   recallTime,
-} from '../../src/readings/statistics/memory-strength';
+} from '../../src/core/memory/memory-strength';
 import { robustSpread, spreadsOut } from '../../src/readings/statistics/robust-spread';
 import { jamesStein, meanWeight, shrink, varianceParts } from '../../src/readings/statistics/shrinkage';
 import { signFlip } from '../../src/readings/statistics/sign-flip';

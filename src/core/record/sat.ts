@@ -2,8 +2,11 @@ import type { PromptId } from '../fact/prompt';
 import type { Sight } from './settings';
 import type { Day, Id, Stamp } from './stamp';
 
-/** Which step of the day a sitting was. `row` is one extra row, `mending` puts misses right. */
-export type Purpose = 'sheet' | 'row' | 'mending' | 'practice';
+/**
+ * Which step of the day a sitting was. `row` is one extra row, `mending` puts misses right, `cards` is a card round,
+ * `firstTry` a pass over a new set before any teaching, `lines` gap lines and stories.
+ */
+export type Purpose = 'sheet' | 'row' | 'mending' | 'practice' | 'cards' | 'firstTry' | 'lines';
 
 /** How a key reached the card. */
 export type Via = 'touch' | 'keys';
@@ -87,6 +90,10 @@ export interface SittingPlan {
   /** After a wrong answer: go on, or show the whole fact and ask again until it is right. */
   readonly onWrong: 'goOn' | 'showAgain';
   readonly keepTimes: boolean;
+  /** Places whose card shows the whole fact when it first comes: the new facts of a card round. */
+  readonly shownFirst?: readonly number[];
+  /** A look-back sheet: without the clock, no help, counted apart. */
+  readonly lookBack?: true;
   /** A second sheet on a day: kept, labelled, without a band. */
   readonly second?: true;
   /** Sat as a day of a clock trial, as it was drawn. */

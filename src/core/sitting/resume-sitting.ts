@@ -47,7 +47,12 @@ function standAfter(plan: SittingPlan, visits: readonly Visit[], away: readonly 
 
 /** The plan a record was sat by. */
 function planOf(sat: Sat): SittingPlan {
-  const { child, purpose, of, set, seed, prompts, clock, takesItself, onWrong, keepTimes, second } = sat;
-  const plan = { child, purpose, of, set, seed, prompts, clock, takesItself, onWrong, keepTimes };
-  return second ? { ...plan, second } : plan;
+  const { child, purpose, of, set, seed, prompts, clock, takesItself, onWrong, keepTimes } = sat;
+  const { second, lookBack, shownFirst } = sat;
+  return {
+    ...{ child, purpose, of, set, seed, prompts, clock, takesItself, onWrong, keepTimes },
+    ...(second && { second }),
+    ...(lookBack && { lookBack }),
+    ...(shownFirst && { shownFirst }),
+  };
 }

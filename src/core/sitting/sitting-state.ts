@@ -1,5 +1,6 @@
 import type { Away, KeyPress, OnsetSource, SittingEnd, SittingPlan, Visit } from '../record/sat';
 import type { Happening } from './sitting-event';
+import { isShownFirst } from './turn';
 
 /** A sitting at one moment. Times in ms since it began. */
 export interface SittingState {
@@ -58,7 +59,7 @@ export function beginSitting(plan: SittingPlan): SittingState {
     closed: null,
     entry: '',
     from: null,
-    shown: false,
+    shown: isShownFirst(plan, 0),
     keys: [],
     onsetMs: null,
     onsetBy: 'frame',

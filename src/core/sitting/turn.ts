@@ -1,4 +1,4 @@
-import type { Visit } from '../record/sat';
+import type { SittingPlan, Visit } from '../record/sat';
 import { isRight } from './answer';
 import type { SittingState } from './sitting-state';
 
@@ -15,7 +15,13 @@ export function turnAfter(state: SittingState, visit: Visit): Turn {
       return { turn, again, place: visit.place, from: null, shown: visit.shown ?? false };
     case 'back': {
       const place = placeAt(state, turn - 1, again);
-      return { turn: turn - 1, again, place, from: standing(state.visits, place), shown: false };
+      return {
+        turn: turn - 1,
+        again,
+        place,
+        from: standing(state.visits, place),
+        shown: isShownFirst(plan, place),
+      };
     }
     case 'skipped':
       return fresh(state, turn + 1, onFirstPass ? [...others, visit.place] : again);
@@ -27,7 +33,13 @@ export function turnAfter(state: SittingState, visit: Visit): Turn {
 }
 
 function fresh(state: SittingState, turn: number, again: readonly number[]): Turn {
-  return { turn, again, place: placeAt(state, turn, again), from: null, shown: false };
+  const place = placeAt(state, turn, again);
+  return { turn, again, place, from: null, shown: isShownFirst(state.plan, place) };
+}
+
+/** Whether a place's card shows the whole fact as it comes: a new fact is never first met as a question. */
+export function isShownFirst({ shownFirst }: SittingPlan, place: number): boolean {
+  return shownFirst?.includes(place) ?? false;
 }
 
 function placeAt({ plan }: SittingState, turn: number, again: readonly number[]): number {

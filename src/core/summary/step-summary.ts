@@ -1,9 +1,11 @@
 import { parseFact } from '../fact/fact';
 import type { PromptId } from '../fact/prompt';
 import type { RuledSat } from '../household/history';
+import { isSpokenWith } from '../look-back/look-back-due';
 import type { Outcome } from '../marking/marked';
 import type { TrialDay } from '../record/sat';
 import type { Day } from '../record/stamp';
+import { judgeRounds, withRound } from './round-summary';
 import type { FactSummary, Summary, UntimedAnswer } from './summary';
 
 /** One place of a sitting as marked. */
@@ -17,7 +19,7 @@ export interface MarkedAnswer {
 // Wide enough for the last 50 answers of a set when four places in five are of other sets.
 const untimedKept = 250;
 const recentKept = 8;
-const rightDaysKept = 3;
+const lastRightKept = 4;
 
 /** The summary with one more sitting, the next in order of day and stamp, and its places as marked. */
 export function stepSummary(
@@ -27,8 +29,9 @@ export function stepSummary(
 ): Summary {
   if (rulings.voided) return summary;
   if (sat.purpose === 'practice') return sat.ended === 'finished' ? withPractice(summary, sat) : summary;
-  if (sat.purpose === 'mending') return summary;
-  const counted = sat.purpose === 'sheet' ? withSheet(summary, sat.day, isFinished(sat.ended)) : summary;
+  if (sat.purpose === 'mending' || sat.purpose === 'lines') return summary;
+  if (sat.purpose === 'cards') return rulings.notOwnWork ? summary : withRound(summary, sat, places);
+  const counted = sat.purpose === 'sheet' ? withSheet(summary, sat) : summary;
   if (rulings.notOwnWork) return counted;
   return withAnswers(
     withTrialDay(counted, sat.child === child ? sat.trial : undefined),
@@ -47,9 +50,17 @@ function isFinished(ended: RuledSat['sat']['ended']): boolean {
   return ended === 'finished' || ended === 'bell';
 }
 
-function withSheet(summary: Summary, day: Day, finished: boolean): Summary {
-  if (!finished || summary.lastFinished === day) return { ...summary, lastSheet: day };
-  return { ...summary, lastSheet: day, lastFinished: day, finished: summary.finished + 1 };
+function withSheet(summary: Summary, { day, ended, lookBack }: RuledSat['sat']): Summary {
+  const { lookBacks } = summary;
+  if (!isFinished(ended) || summary.lastFinished === day) return { ...summary, lastSheet: day };
+  const counted = { ...summary, lastSheet: day, lastFinished: day };
+  if (!lookBack) {
+    const since = lookBacks.since + 1;
+    return { ...counted, finished: summary.finished + 1, lookBacks: { ...lookBacks, since } };
+  }
+  const finished = lookBacks.finished + 1;
+  const spokenFrom = isSpokenWith(finished) ? day : lookBacks.spokenFrom;
+  return { ...counted, lookBacks: { finished, since: 0, spokenFrom } };
 }
 
 /** A day of a trial that was ruled out, or that another child sat, is not sat: it comes again. */
@@ -67,16 +78,23 @@ function withAnswers(summary: Summary, day: Day, untimed: boolean, places: reado
     if (!fact || shown || outcome === 'notReached' || outcome === 'unfinished') continue;
     const right = outcome === 'right';
     facts.set(fact, withAnswer(facts.get(fact), day, right));
-    if (untimed) answers.push([fact, right]);
+    answers.push([fact, right]);
   }
-  return { ...summary, facts, untimed: [...summary.untimed, ...answers].slice(-untimedKept) };
+  return {
+    ...summary,
+    facts,
+    untimed: [...summary.untimed, ...(untimed ? answers : [])].slice(-untimedKept),
+    rounds: judgeRounds(summary.rounds, day, answers),
+  };
 }
 
 function withAnswer(before: FactSummary | undefined, day: Day, right: boolean): FactSummary {
-  const rightDays = before?.rightDays ?? 0;
-  const isFirstTry = before?.lastSeen !== day;
+  const isRightDay = right && before?.lastSeen !== day;
+  const lastRight = before?.lastRight ?? [];
   return {
-    rightDays: isFirstTry && right ? Math.min(rightDays + 1, rightDaysKept) : rightDays,
+    rightDays: (before?.rightDays ?? 0) + (isRightDay ? 1 : 0),
+    firstRight: before?.firstRight ?? (isRightDay ? day : null),
+    lastRight: isRightDay ? [...lastRight, day].slice(-lastRightKept) : lastRight,
     seen: (before?.seen ?? 0) + 1,
     lastSeen: day,
     recent: ((before?.recent ?? '') + (right ? '1' : '0')).slice(-recentKept),

@@ -3,8 +3,11 @@ import type { Day, Id } from '../record/stamp';
 
 /** What counts reach back for one fact. */
 export interface FactSummary {
-  /** Days on which the day's first answer was right; counted up to 3. */
+  /** Days on which the day's first answer was right. */
   readonly rightDays: number;
+  /** The first of these days, and the newest, oldest first; at most 4. */
+  readonly firstRight: Day | null;
+  readonly lastRight: readonly Day[];
   /** Answers and skips on sheets and rows. */
   readonly seen: number;
   readonly lastSeen: Day;
@@ -15,10 +18,30 @@ export interface FactSummary {
 /** One answer given without the clock. */
 export type UntimedAnswer = readonly [fact: FactId, right: boolean];
 
+/** A day's card rounds: of the facts new in them, how many were right and how many not when first asked on a later day. */
+export interface RoundSummary {
+  readonly day: Day;
+  /** Not asked on a later day so far. */
+  readonly waiting: readonly FactId[];
+  readonly taken: number;
+  readonly missed: number;
+}
+
+/** Where the child stands between look-back sheets. */
+export interface LookBacks {
+  /** Finished: not voided, no more than one a day. */
+  readonly finished: number;
+  /** Other sheets finished since the last one. */
+  readonly since: number;
+  /** The day of the last one that brings a spoken check. */
+  readonly spokenFrom: Day | null;
+}
+
 /** What the plan needs of a child's whole history; derived, disposable, and what a checkpoint holds. */
 export interface Summary {
-  /** Sheets finished in any way of sitting: not voided, no more than one a day. */
+  /** Sheets finished in any way of sitting: not voided, no more than one a day, no look-backs. */
   readonly finished: number;
+  readonly lookBacks: LookBacks;
   readonly lastFinished: Day | null;
   /** The last day with a sheet, finished or not; voided ones apart. */
   readonly lastSheet: Day | null;
@@ -27,20 +50,24 @@ export interface Summary {
   readonly facts: ReadonlyMap<FactId, FactSummary>;
   /** The newest answers without the clock, oldest first; at most 250. */
   readonly untimed: readonly UntimedAnswer[];
+  /** The card rounds of the newest days, oldest first; at most 5 days. */
+  readonly rounds: readonly RoundSummary[];
   /** Of the clock trial met last, which of its days have been sat; `null` before any. */
   readonly trial: { readonly trial: Id; readonly days: readonly number[] } | null;
 }
 
 /** Changes whenever the meaning of a summary does, so that no checkpoint outlives its rules. */
-export const summaryVersion = 3;
+export const summaryVersion = 4;
 
 /** A child who has not sat anything. */
 export const emptySummary: Summary = {
   finished: 0,
+  lookBacks: { finished: 0, since: 0, spokenFrom: null },
   lastFinished: null,
   lastSheet: null,
   practised: { done: false, itself: false },
   facts: new Map(),
   untimed: [],
+  rounds: [],
   trial: null,
 };

@@ -12,6 +12,9 @@ export const purposeNames: Record<Purpose, string> = {
   row: 'Extra row',
   mending: 'Corrections',
   practice: 'Practice of the keys',
+  cards: 'Card round',
+  firstTry: 'First try',
+  lines: 'Gap lines and stories',
 };
 
 export const markingWords = {
@@ -34,6 +37,8 @@ export const markingWords = {
   noTimes: 'Times were not kept for this sitting.',
   timesNote:
     'Times are from the card’s appearance. Touch runs longer than keys, so compare a child only with itself on one device.',
+  cause: (what: string) => `Looks like: ${what}.`,
+  perhapsSlip: (what: string) => `Perhaps a slip, not a miscalculation: ${what}.`,
   accept: 'Count as right',
   slip: 'A slip',
   miscalculation: 'A miscalculation',

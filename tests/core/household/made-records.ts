@@ -153,7 +153,11 @@ const sitting = fc.record({
   child,
   day,
   answers: fc.array(answer, { minLength: 1, maxLength: 6 }),
-  purpose: fc.constantFrom<Sat['purpose']>('sheet', 'sheet', 'sheet', 'row', 'mending', 'practice'),
+  purpose: fc.constantFrom<Sat['purpose']>(
+    ...(['sheet', 'sheet', 'sheet', 'row', 'mending', 'practice', 'cards', 'firstTry'] as const),
+  ),
+  lookBack: fc.option(fc.constant(true as const), { freq: 4 }),
+  shownFirst: fc.option(fc.subarray([0, 1, 2])),
   ended: fc.constantFrom<Sat['ended']>('finished', 'finished', 'bell', 'torn', 'stopped'),
   timed: fc.boolean(),
 });
@@ -166,8 +170,13 @@ export const anyHistory: fc.Arbitrary<HistoryRecord[]> = fc
       const own = stamped(seq, { id: `r${index + 26}`, device });
       if ('change' in body) return { ...own, kind: 'dayChanged', ...body };
       const clock = body.timed ? ({ allowanceMs: 45_000, sight: 'thread' } as const) : null;
-      const { purpose, ended } = body;
-      return { ...satOf(body.child, body.day, seq, body.answers), ...own, purpose, ended, clock };
+      const { purpose, ended, lookBack, shownFirst } = body;
+      return {
+        ...satOf(body.child, body.day, seq, body.answers),
+        ...{ ...own, purpose, ended, clock },
+        ...(lookBack && purpose === 'sheet' && { lookBack }),
+        ...(shownFirst && purpose === 'cards' && { shownFirst }),
+      };
     }),
   );
 

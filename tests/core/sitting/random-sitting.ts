@@ -32,8 +32,11 @@ export const anyPlan: fc.Arbitrary<SittingPlan> = fc
     takesItself: fc.boolean(),
     onWrong: fc.constantFrom('goOn' as const, 'showAgain' as const),
     keepTimes: fc.boolean(),
+    shownFirst: fc.option(fc.subarray([0, 1, 2, 3, 4, 5, 6, 7])),
   })
-  .map((changes) => planOf(changes.prompts, changes));
+  .map(({ shownFirst, ...changes }) =>
+    planOf(changes.prompts, { ...changes, ...(shownFirst && { shownFirst }) }),
+  );
 
 /** One event without its time: the gap before it is drawn apart. */
 type Move =

@@ -383,3 +383,24 @@ describe('begin and end', () => {
     expect(new Set(serials).size).toBe(4);
   });
 });
+
+describe('a new fact of a card round', () => {
+  const cards = () => new Sitter(planOf(two, { purpose: 'cards', onWrong: 'showAgain', shownFirst: [0] }));
+
+  test('is shown whole when its card first comes, the known ones are asked', () => {
+    const sitter = cards();
+    expect(sitter.state).toMatchObject({ place: 0, shown: true });
+    sitter.answer('8', 1000, 2000, 'done');
+    expect(sitter.visits[0]).toMatchObject({ place: 0, shown: true, given: '8' });
+    expect(sitter.state).toMatchObject({ place: 1, shown: false });
+  });
+
+  test('is shown whole again after a skip, after an interruption, and when its card is opened again', () => {
+    const skipped = cards().shown(1000).key('skip', 2000).answer('56', 2100, 3000, 'done');
+    expect(skipped.state).toMatchObject({ place: 0, shown: true });
+    const away = cards().shown(1000).left(2000).returned(3000);
+    expect(away.state).toMatchObject({ place: 0, shown: true });
+    const back = cards().answer('8', 1000, 2000, 'done').shown(2100).key('back', 3000);
+    expect(back.state).toMatchObject({ place: 0, shown: true });
+  });
+});

@@ -41,7 +41,14 @@ test('answers to facts of other sets neither help nor harm', () => {
 });
 
 test('a set is new until each of its facts was right at first try on three days', () => {
-  const fact = (rightDays: number) => ({ rightDays, seen: 9, lastSeen: '2026-03-02', recent: '1' });
+  const fact = (rightDays: number) => ({
+    rightDays,
+    firstRight: '2026-03-02',
+    lastRight: [],
+    seen: 9,
+    lastSeen: '2026-03-02',
+    recent: '1',
+  });
   const known = (x: number, y: number): Summary => ({
     ...emptySummary,
     facts: new Map<FactId, ReturnType<typeof fact>>([

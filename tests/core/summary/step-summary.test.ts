@@ -61,11 +61,123 @@ describe('finished sheets', () => {
   });
 
   test('a voided sitting leaves no trace, of whatever purpose', () => {
-    for (const purpose of ['sheet', 'row', 'mending', 'practice'] as const) {
-      const voided = ruledSat(monday, { purpose }, { voided: true });
+    for (const purpose of ['sheet', 'row', 'mending', 'practice', 'cards', 'firstTry', 'lines'] as const) {
+      const voided = ruledSat(monday, { purpose, shownFirst: [0] }, { voided: true });
       expect(summed([voided, answer('mul-2-3', 'right')])).toEqual(emptySummary);
     }
   });
+});
+
+describe('look-back sheets', () => {
+  const day = (index: number) => `2026-03-${String(index + 10)}`;
+  const sheets = (...kinds: readonly ('sheet' | 'lookBack')[]) =>
+    summed(
+      ...kinds.map(
+        (kind, index): Sitting => [ruledSat(day(index), kind === 'lookBack' ? { lookBack: true } : {})],
+      ),
+    );
+
+  test('are counted apart from the other sheets, which count from the last of them', () => {
+    const summary = sheets('sheet', 'sheet', 'sheet', 'sheet', 'lookBack', 'sheet');
+    expect(summary).toMatchObject({ finished: 5, lookBacks: { finished: 1, since: 1, spokenFrom: null } });
+    expect(summary.lastFinished).toBe(day(5));
+  });
+
+  test('bring a spoken check every second time', () => {
+    expect(sheets('lookBack', 'lookBack').lookBacks.spokenFrom).toBe(day(1));
+    expect(sheets('lookBack', 'lookBack', 'lookBack').lookBacks.spokenFrom).toBe(day(1));
+    expect(sheets('lookBack', 'lookBack', 'lookBack', 'lookBack').lookBacks.spokenFrom).toBe(day(3));
+  });
+
+  test('torn off do not count, nor does a sheet after one on the same day', () => {
+    const torn = ruledSat(monday, { lookBack: true, ended: 'torn' });
+    expect(summed([torn])).toMatchObject({ lastSheet: monday, lookBacks: { finished: 0 } });
+    const second = ruledSat(monday, { second: true });
+    expect(summed([ruledSat(monday, { lookBack: true })], [second])).toMatchObject({
+      finished: 0,
+      lookBacks: { finished: 1, since: 0 },
+    });
+  });
+
+  test('are answers of the child’s own, without the clock', () => {
+    const summary = summed([ruledSat(monday, { lookBack: true }), answer('mul-2-3', 'right')]);
+    expect(summary.untimed).toEqual([['mul-2-3', true]]);
+    expect(summary.facts.get('mul-2-3')?.rightDays).toBe(1);
+  });
+});
+
+describe('a card round', () => {
+  const cards = (day: string, over: Partial<Sat> = {}) =>
+    ruledSat(day, { purpose: 'cards', shownFirst: [0, 3], ...over });
+  const places: readonly MarkedAnswer[] = [
+    answer('mul-2-3', 'right', true),
+    answer('mul-2-5', 'right'),
+    answer('mul-2-3', 'right'),
+    answer('mul-2-4', 'right', true),
+    answer('mul-2-5', 'wrong', true),
+  ];
+  const round: Sitting = [cards(monday), ...places];
+
+  test('is no evidence of any fact: what was just shown was asked for again', () => {
+    expect(summed(round)).toMatchObject({ finished: 0, lastSheet: null, facts: new Map(), untimed: [] });
+  });
+
+  test('leaves its new facts waiting for a later day, and the known ones not', () => {
+    expect(summed(round).rounds).toEqual([
+      { day: monday, waiting: ['mul-2-3', 'mul-2-4'], taken: 0, missed: 0 },
+    ]);
+  });
+
+  test('is judged by the first answer of a later day to each, not by one of its own day', () => {
+    const [right, wrong] = [answer('mul-2-3', 'right'), answer('mul-2-3', 'wrong')];
+    expect(summed(round, [ruledSat(monday), right]).rounds[0]).toMatchObject({ taken: 0, missed: 0 });
+    const judged = summed(round, [ruledSat(tuesday), wrong, right], [ruledSat('2026-03-04'), right]);
+    expect(judged.rounds).toEqual([{ day: monday, waiting: ['mul-2-4'], taken: 0, missed: 1 }]);
+    const all = summed(round, [ruledSat(tuesday, { clock }), right, answer('mul-2-4', 'skipped')]);
+    expect(all.rounds).toEqual([{ day: monday, waiting: [], taken: 1, missed: 1 }]);
+  });
+
+  test('that was broken off taught what it came to', () => {
+    const short: Sitting = [
+      cards(monday, { ended: 'torn' }),
+      answer('mul-2-3', 'right', true),
+      answer('mul-2-5', 'unfinished'),
+      answer('mul-2-3', 'notReached'),
+      answer('mul-2-4', 'notReached'),
+    ];
+    expect(summed(short).rounds).toMatchObject([{ waiting: ['mul-2-3'] }]);
+    expect(summed(short, round).rounds).toMatchObject([{ waiting: ['mul-2-3', 'mul-2-4'] }]);
+  });
+
+  test('of which only the newest five days are kept, and none without a new fact', () => {
+    const many = Array.from(
+      { length: 7 },
+      (_, index): Sitting => [cards(`2026-03-0${index + 1}`), ...places],
+    );
+    expect(summed(...many).rounds.map(({ day }) => day)).toEqual([
+      '2026-03-03',
+      '2026-03-04',
+      '2026-03-05',
+      '2026-03-06',
+      '2026-03-07',
+    ]);
+    expect(summed([ruledSat(monday, { purpose: 'cards' }), answer('mul-2-5', 'right')]).rounds).toEqual([]);
+  });
+
+  test('that was not the child’s own work says nothing', () => {
+    const notOwn = ruledSat(monday, { purpose: 'cards', shownFirst: [0, 3] }, { notOwnWork: true });
+    expect(summed([notOwn, ...places])).toEqual(emptySummary);
+  });
+});
+
+test('a first try is made of the child’s own answers and is no sheet', () => {
+  const summary = summed([ruledSat(monday, { purpose: 'firstTry' }), answer('mul-2-3', 'right')]);
+  expect(summary).toMatchObject({ finished: 0, lastSheet: null, untimed: [['mul-2-3', true]] });
+  expect(summary.facts.get('mul-2-3')).toMatchObject({ rightDays: 1, seen: 1 });
+});
+
+test('gap lines and stories leave no trace', () => {
+  expect(summed([ruledSat(monday, { purpose: 'lines' }), answer('mul-2-3', 'right')])).toEqual(emptySummary);
 });
 
 describe('practice', () => {
@@ -97,6 +209,8 @@ describe('a fact', () => {
     const right = answer('mul-2-3', 'right');
     expect(seen([ruledSat(monday), right, right], [ruledSat(monday, { purpose: 'row' }), right])).toEqual({
       rightDays: 1,
+      firstRight: monday,
+      lastRight: [monday],
       seen: 3,
       lastSeen: monday,
       recent: '111',
@@ -108,17 +222,28 @@ describe('a fact', () => {
     'whose first answer of the day was %s is not right that day',
     (outcome) => {
       const summary = seen([ruledSat(monday), answer('mul-2-3', outcome), answer('mul-2-3', 'right')]);
-      expect(summary).toEqual({ rightDays: 0, seen: 2, lastSeen: monday, recent: '01' });
+      expect(summary).toEqual({
+        rightDays: 0,
+        firstRight: null,
+        lastRight: [],
+        seen: 2,
+        lastSeen: monday,
+        recent: '01',
+      });
     },
   );
 
-  test('counts right days up to three', () => {
+  test('counts its right days, and keeps the first and the newest four', () => {
     const days = Array.from(
       { length: 6 },
       (_, index): Sitting => [ruledSat(`2026-03-0${index + 1}`), answer('mul-2-3', 'right')],
     );
     expect(seen(...days.slice(0, 3))?.rightDays).toBe(3);
-    expect(seen(...days)?.rightDays).toBe(3);
+    expect(seen(...days)).toMatchObject({
+      rightDays: 6,
+      firstRight: '2026-03-01',
+      lastRight: ['2026-03-03', '2026-03-04', '2026-03-05', '2026-03-06'],
+    });
   });
 
   test.each(['notReached', 'unfinished'] as const)('that was %s was not seen', (outcome) => {

@@ -63,13 +63,23 @@ test('the summary of a history agrees with counting it by hand', () => {
         const sheets = counted.filter(({ sat }) => sat.purpose === 'sheet');
         const finished = sheets.filter(({ sat }) => sat.ended === 'finished' || sat.ended === 'bell');
         const summary = summarize(sittings);
-        expect(summary.finished).toBe(new Set(finished.map(({ sat }) => sat.day)).size);
+        // Of each day the first finished one counts, as a look-back or as another sheet.
+        const ofDays = new Map(finished.toReversed().map(({ sat }) => [sat.day, sat.lookBack === true]));
+        const lookBacks = [...ofDays.values()].filter(Boolean).length;
+        expect(summary.finished).toBe(ofDays.size - lookBacks);
+        expect(summary.lookBacks.finished).toBe(lookBacks);
+        const lastLookBack = [...ofDays].filter(([, isLookBack]) => isLookBack).map(([day]) => day);
+        const after = [...ofDays.keys()].filter((day) => day > (lastLookBack.toSorted().at(-1) ?? ''));
+        expect(summary.lookBacks.since).toBe(after.length);
         expect(summary.lastSheet).toBe(sheets.at(-1)?.sat.day ?? null);
-        for (const [fact, { seen, rightDays }] of summary.facts) {
+        for (const [fact, { seen, rightDays, firstRight, lastRight }] of summary.facts) {
           const answers = counted.flatMap((ruled) => answersTo(fact, ruled));
           expect(seen).toBe(answers.length);
           const firsts = new Map(answers.toReversed().map(({ day, right }) => [day, right]));
-          expect(rightDays).toBe(Math.min(3, [...firsts.values()].filter(Boolean).length));
+          const rightOn = [...firsts].flatMap(([day, right]) => (right ? [day] : [])).toSorted();
+          expect(rightDays).toBe(rightOn.length);
+          expect(firstRight).toBe(rightOn[0] ?? null);
+          expect(lastRight).toEqual(rightOn.slice(-4));
         }
       }
     }),
@@ -77,7 +87,7 @@ test('the summary of a history agrees with counting it by hand', () => {
 });
 
 function answersTo(fact: FactId, { sat, rulings }: RuledSat): { day: Day; right: boolean }[] {
-  if (rulings.notOwnWork || (sat.purpose !== 'sheet' && sat.purpose !== 'row')) return [];
+  if (rulings.notOwnWork || !['sheet', 'row', 'firstTry'].includes(sat.purpose)) return [];
   return markSat(sat, rulings, defaultChildSettings.limits)
     .places.filter(
       ({ prompt, outcome }) => prompt === fact && ['right', 'wrong', 'skipped'].includes(outcome),

@@ -3,7 +3,6 @@ import jstat from 'jstat';
 import { mean, sampleVariance } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { logNormalMean, logNormalQuantile } from '../../../src/readings/statistics/log-normal';
-import { evenMemoryStrength, memoryStrength } from '../../../src/readings/statistics/memory-strength';
 import { median, robustSpread, spreadsOut } from '../../../src/readings/statistics/robust-spread';
 import { jamesStein, meanWeight, shrink, varianceParts } from '../../../src/readings/statistics/shrinkage';
 import { inverseEfficiencyMs } from '../../../src/readings/statistics/speed-accuracy';
@@ -129,21 +128,6 @@ describe('variance parts', () => {
     expect(jamesStein([2, 2, 2, 2], 1).shrunk).toEqual([2, 2, 2, 2]);
     expect(jamesStein([], 1)).toEqual({ factor: 1, shrunk: [] });
   });
-});
-
-it('a memory is the stronger for every use and the weaker for every second', () => {
-  fc.assert(
-    fc.property(fc.array(fc.integer({ min: 1, max: 1_000_000 }), { minLength: 1, maxLength: 20 }), (ages) => {
-      expect(memoryStrength([...ages, 500])).toBeGreaterThan(memoryStrength(ages));
-      expect(memoryStrength(ages.map((age) => age + 60))).toBeLessThan(memoryStrength(ages));
-    }),
-  );
-  expect(memoryStrength([])).toBe(Number.NEGATIVE_INFINITY);
-});
-
-it('the even form comes near the exact one where uses are spread evenly', () => {
-  const ages = Array.from({ length: 200 }, (_, use) => (use + 1) * 60);
-  expect(evenMemoryStrength(200, 200 * 60)).toBeCloseTo(memoryStrength(ages), 0);
 });
 
 it('a time without errors is worth itself', () => {
