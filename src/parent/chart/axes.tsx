@@ -2,7 +2,8 @@ import type { ScaleLinear } from 'd3-scale';
 import { room } from './day-scale';
 
 export interface AxesProps {
-  readonly width: number;
+  /** Where the plot ends, px from the left. */
+  readonly rightEdge: number;
   readonly height: number;
   readonly y: ScaleLinear<number, number>;
   readonly across: readonly { readonly x: number; readonly text: string }[];
@@ -11,13 +12,13 @@ export interface AxesProps {
 }
 
 /** The numbers at the left with a fine line each, and the days below. */
-export function Axes({ width, height, y, across, isCount }: AxesProps) {
+export function Axes({ rightEdge, height, y, across, isCount }: AxesProps) {
   const ticks = y.ticks(5).filter((tick) => !isCount || Number.isInteger(tick));
   return (
     <g class="axes">
       {ticks.map((tick) => (
         <g key={tick}>
-          <path d={`M${room.left} ${y(tick)}H${width - room.right}`} />
+          <path d={`M${room.left} ${y(tick)}H${rightEdge}`} />
           <text x={room.left - 8} y={y(tick)} dy="0.32em" text-anchor="end">
             {y.tickFormat(5)(tick)}
           </text>

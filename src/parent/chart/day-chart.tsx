@@ -40,9 +40,10 @@ const straight = line<readonly [number, number]>();
 export function DayChart(props: DayChartProps) {
   const { says, points, lines = [], breaks = [], bars = false, isCount = false } = props;
   const { frame, width } = useWidth();
+  const rightEdge = width - (lines.some(({ label }) => label) ? room.names : room.right);
   const x = dayScale(
     points.map(({ day }) => day),
-    width,
+    rightEdge,
   );
   const values = [...points.map(({ value }) => value), ...lines.map(({ to }) => to.value)];
   const y = valueScale(props.top ?? max(values) ?? 1, height);
@@ -50,7 +51,7 @@ export function DayChart(props: DayChartProps) {
   return (
     <div class="chart-frame" ref={frame}>
       <svg role="img" aria-label={says} viewBox={`0 0 ${width} ${height}`} width={width} height={height}>
-        <Axes width={width} height={height} y={y} across={dayTicks(x, width)} isCount={isCount} />
+        <Axes rightEdge={rightEdge} height={height} y={y} across={dayTicks(x, width)} isCount={isCount} />
         {breaks.map((day) => (
           <path key={day} class="break" d={`M${at(day) - 5} ${room.top}V${height - room.bottom}`} />
         ))}
@@ -65,7 +66,7 @@ export function DayChart(props: DayChartProps) {
               }
             />
             {label && (
-              <text x={width - room.right} y={y(to.value) - 5} text-anchor="end">
+              <text x={rightEdge + 6} y={y(to.value)} dy="0.32em">
                 {label}
               </text>
             )}

@@ -3,23 +3,23 @@ import { type ScaleLinear, type ScaleTime, scaleLinear, scaleUtc } from 'd3-scal
 import { format } from 'date-fns';
 import type { Day } from '../../core/record/stamp';
 
-/** Room around the plot, in px: for the numbers at the left and the days below. */
-export const room = { left: 44, right: 12, top: 12, bottom: 28 } as const;
+/** Room around the plot, in px: for the numbers at the left, the days below, and names of lines at the right. */
+export const room = { left: 44, right: 12, names: 56, top: 12, bottom: 28 } as const;
 
 /** A local day as the instant it stands for on a scale: noon, so that no zone moves it. */
 export function noonOf(day: Day): Date {
   return new Date(`${day}T12:00:00Z`);
 }
 
-/** Days across a chart so many px wide, with half a day to spare at both ends. */
-export function dayScale(days: readonly Day[], width: number): ScaleTime<number, number> {
+/** Days across a chart, up to so many px from its left edge, with some to spare at both ends. */
+export function dayScale(days: readonly Day[], rightEdge: number): ScaleTime<number, number> {
   const [first, last] = extent(days);
   const from = noonOf(first ?? '2000-01-01').getTime();
   const to = noonOf(last ?? first ?? '2000-01-01').getTime();
   const spare = Math.max(86_400_000, (to - from) / 40);
   return scaleUtc()
     .domain([from - spare, to + spare])
-    .range([room.left, width - room.right]);
+    .range([room.left, rightEdge]);
 }
 
 /** Values from 0 up a chart so many px high. */

@@ -4,6 +4,8 @@ import type { Fact } from '../../core/fact/fact';
 import { writtenWhole } from '../../core/fact/written';
 import type { Id } from '../../core/record/stamp';
 import { type Answer, thinkOf } from '../../readings/child-log/answer';
+import { sentenceOfFact } from '../../readings/sentences/of-facts';
+import { say } from '../../readings/sentences/say';
 import { causeText } from '../marking/cause-words';
 import { markingWords } from '../marking/words';
 import { Said } from '../parts/said';
@@ -11,7 +13,7 @@ import { secondsText, shortDay } from '../parts/when';
 import { turnTo } from '../place';
 import { causesOf } from '../reading/causes';
 import type { ChildReading } from '../reading/child-reading';
-import { saidOfFact } from '../reading/said-of-facts';
+
 import { factsWords } from './words';
 
 export interface FactHistoryProps {
@@ -36,7 +38,7 @@ export function FactHistory({ reading, fact, onClose }: FactHistoryProps) {
       <h3 ref={title} tabIndex={-1}>
         {whole}
       </h3>
-      {known ? <Said {...saidOfFact(known)} /> : <p>{factsWords.notMet}</p>}
+      {known ? <Said {...say(sentenceOfFact(known), reading.child.name)} /> : <p>{factsWords.notMet}</p>}
       {rows.length > 0 && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable by keyboard
         <section class="table-frame" tabIndex={0} aria-label={factsWords.history(whole)}>

@@ -1,15 +1,17 @@
 import type { FactId, Operation } from '../../core/fact/fact';
 import { knownFact, pairOf } from '../../core/fact/fact-list';
 import type { FactReading } from '../../readings/facts/fact-reading';
+import { sentenceOfFacts } from '../../readings/sentences/of-facts';
+import { say } from '../../readings/sentences/say';
+import type { Said as SaidText } from '../../readings/sentences/sentence';
 import type { Desk } from '../../state/desk';
 import { ChildTabs, chosenChild } from '../children/child-tabs';
-import { findSet } from '../children/set-list';
 import { operationNames } from '../fact-grid/words';
 import { Heading } from '../parts/heading';
 import { Said } from '../parts/said';
 import { place, turnTo } from '../place';
 import { type ChildReading, childReading } from '../reading/child-reading';
-import { type SaidText, saidOfFacts, saidOfReadiness } from '../reading/said-of-facts';
+import { saidOfReadiness } from '../reading/said';
 import { useRead } from '../reading/use-read';
 import { insideWords } from '../words';
 import { FactHistory } from './fact-history';
@@ -37,7 +39,7 @@ function FactsOf({ desk, childId }: { readonly desk: Desk; readonly childId: str
     const child = household.children.find(({ id }) => id === childId);
     if (!history || !child) return null;
     const reading = childReading(household, history, child);
-    return { reading, groups: groupsOf(reading), said: firstSaid(reading, desk) };
+    return { reading, groups: groupsOf(reading), said: saidOfReadiness(reading) };
   }, [household, history, childId]);
   if (!read) return <p role="status">{insideWords.historyLoading}</p>;
   if (read.groups.length === 0) return <p>{factsWords.nobody}</p>;
@@ -58,7 +60,7 @@ function FactsOf({ desk, childId }: { readonly desk: Desk; readonly childId: str
 interface Group {
   readonly op: Operation;
   readonly readings: readonly FactReading[];
-  readonly said: readonly SaidText[];
+  readonly said: SaidText;
 }
 
 function OperationFacts({ op, readings, said, reading }: Group & { readonly reading: ChildReading }) {
@@ -74,8 +76,9 @@ function OperationFacts({ op, readings, said, reading }: Group & { readonly read
   return (
     <section aria-label={operationNames[op]}>
       <h2>{operationNames[op]}</h2>
-      {said.map((one) => (
-        <Said key={one.text} {...one} />
+      <Said {...said} />
+      {(['tie', 'zeroOrOne'] as const).map((kind) => (
+        <CountedApart key={kind} kind={kind} readings={readings} />
       ))}
       <StateGrid
         op={op}
@@ -90,28 +93,34 @@ function OperationFacts({ op, readings, said, reading }: Group & { readonly read
   );
 }
 
+interface CountedApartProps {
+  readonly kind: NonNullable<FactReading['apart']>;
+  readonly readings: readonly FactReading[];
+}
+
+function CountedApart({ kind, readings }: CountedApartProps) {
+  const own = readings.filter(({ apart }) => apart === kind);
+  if (own.length === 0) return null;
+  const quick = own.filter(({ state }) => state === 'quick').length;
+  return <p>{factsWords.countedApart(kind, quick, own.length)}</p>;
+}
+
 const operations: readonly Operation[] = ['add', 'sub', 'mul', 'div'];
 
 /** The operations that have been met, that of the current set first; facts by rising pair. */
-function groupsOf({ facts, log }: ChildReading): readonly Group[] {
+function groupsOf({ facts, log, child }: ChildReading): readonly Group[] {
   const [inSet] = log.current?.facts ?? [];
   const current = inSet ? knownFact(inSet)?.op : undefined;
   const order = operations.toSorted((x, y) => Number(y === current) - Number(x === current));
   return order.flatMap((op) => {
     const readings = [...facts.values()].filter(({ fact }) => fact.op === op).sort(byPair);
-    return readings.length === 0 ? [] : [{ op, readings, said: saidOfFacts(readings) }];
+    const plain = readings.filter(({ apart }) => apart === null);
+    const said = say(sentenceOfFacts(plain), child.name);
+    return readings.length === 0 ? [] : [{ op, readings, said }];
   });
 }
 
 function byPair({ fact: one }: FactReading, { fact: other }: FactReading): number {
   const [x, y] = [pairOf(one), pairOf(other)];
   return x[0] - y[0] || x[1] - y[1];
-}
-
-/** Of the current set first, then whether it may be moved on from. */
-function firstSaid(reading: ChildReading, desk: Desk): readonly SaidText[] {
-  const { readiness, child } = reading;
-  if (!readiness) return [];
-  const name = findSet(desk.household.value, readiness.set)?.name ?? '';
-  return saidOfReadiness(readiness, child.name, name);
 }

@@ -9,7 +9,7 @@ import type { FactReading } from '../../readings/facts/fact-reading';
 import { cellNumber, tableShape } from '../fact-grid/table-shape';
 import { type GridPlace, walk } from '../fact-grid/walk';
 import { StateMark } from './state-mark';
-import { factsWords, shortNames, stateNames } from './words';
+import { factsWords, shortName, stateNames } from './words';
 
 export interface StateGridProps {
   readonly op: Operation;
@@ -107,7 +107,7 @@ function StateCell({ at, place, fact, reading, isOpen, onOpen }: StateCellProps)
     >
       <span class="number">{cellNumber(fact)}</span>
       {reading && <StateMark state={reading.state} />}
-      {reading && <span class="word">{shortNames[reading.state]}</span>}
+      {reading && <span class="word">{shortName(reading)}</span>}
     </button>
   );
 }

@@ -12,7 +12,10 @@ export const stateNames: Readonly<Record<FactState, string>> = {
 };
 
 /** The same where there is little room. */
-export const shortNames: Readonly<Record<FactState, string>> = { ...stateNames, notEnough: 'too few' };
+export function shortName({ state, notEnough }: FactReading): string {
+  if (state !== 'notEnough') return stateNames[state];
+  return notEnough === 'fewAnswers' || notEnough === 'oneDay' ? 'too few' : 'can’t tell';
+}
 
 /** What each state means, for the key below a grid. */
 export const stateMeanings: Readonly<Record<FactState, string>> = {
@@ -28,6 +31,11 @@ const apartNames: Readonly<Record<NonNullable<FactReading['apart']>, string>> = 
   zeroOrOne: 'with 0 or 1',
 };
 
+const apartCounts: Readonly<Record<NonNullable<FactReading['apart']>, string>> = {
+  tie: 'Ties',
+  zeroOrOne: 'Facts with 0 or 1',
+};
+
 export const factsWords = {
   title: 'Facts',
   nobody: 'No fact has been answered yet.',
@@ -35,6 +43,9 @@ export const factsWords = {
   threeSeconds:
     '“About 3 s” is a habit of classrooms, not a measured border: a child who counts fast gets under it too.',
   notMet: 'not met yet',
+  /** Ties and facts with 0 or 1, counted for themselves. */
+  countedApart: (kind: NonNullable<FactReading['apart']>, quick: number, of: number) =>
+    `${apartCounts[kind]}, counted apart: ${quick} of ${of} quick.`,
   key: 'What the shapes mean',
   grid: (op: Operation) => `${operationNames[op]}: how well each fact is known`,
   table: (op: Operation) => `${operationNames[op]} as a table`,

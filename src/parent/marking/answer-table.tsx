@@ -5,7 +5,9 @@ import type { Desk } from '../../state/desk';
 import type { Acting } from '../acting';
 import { Tick } from '../parts/tick';
 import { secondsText } from '../parts/when';
+import type { Cause } from '../reading/causes';
 import type { Entry } from './book-of';
+import { causeText, looksLikeSlip } from './cause-words';
 import { keysOf } from './keys-of';
 import { OutcomeMark } from './outcome-mark';
 import { ruledDraft } from './rule';
@@ -16,10 +18,12 @@ export interface AnswerTableProps {
   readonly entry: Entry;
   readonly acting: Acting;
   readonly title: string;
+  /** What each wrong answer looks like, by its place. */
+  readonly causes: ReadonlyMap<number, Cause> | null;
 }
 
 /** A sitting answer by answer, with its times, its keys on request, and a ruling beside each wrong answer. */
-export function AnswerTable({ desk, entry, acting, title }: AnswerTableProps) {
+export function AnswerTable({ desk, entry, acting, title, causes }: AnswerTableProps) {
   const { sat, marked } = entry;
   const hasKeys = useSignal(false);
   const { columns } = markingWords;
@@ -58,6 +62,7 @@ export function AnswerTable({ desk, entry, acting, title }: AnswerTableProps) {
                 <td>{place.given ?? '–'}</td>
                 <td class="wraps">
                   <OutcomeMark place={place} /> {outcomeText(place, sat.clock !== null)}
+                  <PlaceCause place={place} cause={causes?.get(place.place) ?? null} />
                   <PlaceRulings place={place} rule={rule} />
                   {hasKeys.value && <p class="hint">{keysOf(sat, place.place)}</p>}
                 </td>
@@ -70,6 +75,19 @@ export function AnswerTable({ desk, entry, acting, title }: AnswerTableProps) {
       </section>
     </section>
   );
+}
+
+interface PlaceCauseProps {
+  readonly place: Marked['places'][number];
+  readonly cause: Cause | null;
+}
+
+/** What a wrong answer looks like; a slip is proposed as a slip, the ruling is the parent's. */
+function PlaceCause({ place, cause }: PlaceCauseProps) {
+  if (place.outcome !== 'wrong' || !cause) return null;
+  const text = causeText(cause.error.fact, place.given, cause.read);
+  const isProposed = place.slip === null && looksLikeSlip(cause.read);
+  return <p class="hint cause">{isProposed ? markingWords.perhapsSlip(text) : markingWords.cause(text)}</p>;
 }
 
 interface PlaceRulingsProps {

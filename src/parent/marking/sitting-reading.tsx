@@ -7,9 +7,14 @@ import { useActing } from '../acting';
 import { findChild, nameOf } from '../children/name-of';
 import { setName } from '../children/set-list';
 import { Heading } from '../parts/heading';
+import { Said } from '../parts/said';
 import { Trouble } from '../parts/trouble';
 import { longDay } from '../parts/when';
 import { turnTo } from '../place';
+import { causesOf } from '../reading/causes';
+import { childReading } from '../reading/child-reading';
+import { saidOfSheet } from '../reading/said';
+import { useRead } from '../reading/use-read';
 import { AnswerTable } from './answer-table';
 import { type Entry, partsOf } from './book-of';
 import { Decided } from './decided';
@@ -36,6 +41,10 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
     ...flagSentences(marked),
   ];
   const parts = partsOf(household, history, sat.id);
+  const owner = findChild(household, child);
+  const reading = owner && childReading(household, history, owner);
+  const said = useRead(() => (reading ? saidOfSheet(reading, sat.id) : []), [reading, sat.id]);
+  const causes = (part: Entry) => (reading ? causesOf(reading, part) : null);
   return (
     <>
       <div class="actions no-print">
@@ -49,6 +58,9 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
       <p>
         {purposeNames[sat.purpose]} from “{setName(household, sat.set)}”. {waySentence(sat)}
       </p>
+      {said?.map((one) => (
+        <Said key={one.text} {...one} />
+      ))}
       {sentences.filter(Boolean).map((line) => (
         <p key={line}>{line}</p>
       ))}
@@ -57,7 +69,13 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
         <WholeRulings desk={desk} entry={entry} acting={acting} />
         <Decided desk={desk} entry={entry} acting={acting} />
       </div>
-      <AnswerTable desk={desk} entry={entry} acting={acting} title={markingWords.answers} />
+      <AnswerTable
+        desk={desk}
+        entry={entry}
+        acting={acting}
+        title={markingWords.answers}
+        causes={causes(entry)}
+      />
       {parts.map((part, index) => (
         <AnswerTable
           key={part.sat.id}
@@ -65,6 +83,7 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
           entry={part}
           acting={acting}
           title={`${purposeNames[part.sat.purpose]} ${index + 1}`}
+          causes={causes(part)}
         />
       ))}
     </>

@@ -1,12 +1,17 @@
+import { say } from '../../readings/sentences/say';
 import { Figure } from '../chart/figure';
 import { ShareChart } from '../chart/share-chart';
 import { Said } from '../parts/said';
-import { saidOfLift } from '../reading/said-over-time';
 import type { CauseShare, CausesOverTime } from './cause-shares';
 import { causeNames, overTimeWords } from './words';
 
+export interface CausesSectionProps {
+  readonly causes: CausesOverTime;
+  readonly who: string;
+}
+
 /** Why answers were wrong: sentences, how often each mark was seen and what chance would give, the same as a table. */
-export function CausesSection({ causes }: { readonly causes: CausesOverTime }) {
+export function CausesSection({ causes, who }: CausesSectionProps) {
   const { wrong, skipped, shares } = causes;
   const { columns } = overTimeWords;
   const first = shares?.[0];
@@ -16,12 +21,19 @@ export function CausesSection({ causes }: { readonly causes: CausesOverTime }) {
       <p>{overTimeWords.inAll(wrong, skipped)}</p>
       {!shares && <p>{overTimeWords.tooFewWrong}</p>}
       {shares?.filter(isBeyondChance).map((share) => (
-        <Said key={share.flag} {...saidOfLift(causeNames[share.flag], share)} />
+        <Said
+          key={share.flag}
+          {...say({ kind: 'errorLift', what: causeNames[share.flag], ...counted(share) }, who)}
+        />
       ))}
       {shares && first && (
         <Figure
           title={overTimeWords.causesTitle}
-          legend={`${overTimeWords.overlap} | ${overTimeWords.chanceNote}`}
+          legend={
+            <>
+              <span>{overTimeWords.chanceNote}</span> <span>{overTimeWords.overlap}</span>
+            </>
+          }
           table={{
             columns: [columns.cause, columns.seen, columns.share, columns.chance, columns.lift],
             rows: shares.map(({ flag, hits, of, expected, lift }) => [
@@ -50,4 +62,8 @@ export function CausesSection({ causes }: { readonly causes: CausesOverTime }) {
 /** One look at a dozen marks: each at a twelfth of one in twenty. */
 function isBeyondChance({ pMore }: CauseShare): boolean {
   return pMore < 0.05 / 12;
+}
+
+function counted({ hits, of, expected, pMore }: CauseShare) {
+  return { hits, of, expected, pMore };
 }

@@ -1,20 +1,21 @@
 import type { ClockEffect } from '../../readings/clock-effect/clock-effect';
+import { sentencesOfClock } from '../../readings/sentences/of-time';
+import { say } from '../../readings/sentences/say';
 import { Figure } from '../chart/figure';
 import { RatioChart } from '../chart/ratio-chart';
 import { Said } from '../parts/said';
-import { saidOfClock } from '../reading/said-over-time';
 import { overTimeWords } from './words';
 
 /** How days with the clock differ from days without; only days drawn by lot could say why. */
-export function ClockSection({ effect }: { readonly effect: ClockEffect }) {
+export function ClockSection({ effect, who }: { readonly effect: ClockEffect; readonly who: string }) {
   const { ratio, interval } = effect.time;
   const { ratioRows } = overTimeWords;
   const text = (value: number | undefined) => (value === undefined ? '–' : value.toFixed(2));
   return (
     <section>
       <h2>{overTimeWords.clock}</h2>
-      {saidOfClock(effect).map((said) => (
-        <Said key={said.text} {...said} />
+      {sentencesOfClock(effect).map((sentence) => (
+        <Said key={sentence.kind} {...say(sentence, who)} />
       ))}
       {ratio !== null && interval !== null && (
         <Figure

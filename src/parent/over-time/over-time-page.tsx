@@ -8,7 +8,7 @@ import { Heading } from '../parts/heading';
 import { Said } from '../parts/said';
 import { shortDay } from '../parts/when';
 import { childReading } from '../reading/child-reading';
-import { saidOfHands, saidOfTrend } from '../reading/said-over-time';
+import { saidOfKeypad } from '../reading/said';
 import { useRead } from '../reading/use-read';
 import { TrialSection } from '../trial/trial-section';
 import { insideWords } from '../words';
@@ -20,6 +20,7 @@ import { type DayMinutes, minutesADay } from './minutes';
 import { RatesSection } from './rates-section';
 import { StretchChart } from './stretch-chart';
 import { thinkTimes } from './think-times';
+import { TrendSaid } from './trend-said';
 import { overTimeWords } from './words';
 
 /** What changes from sheet to sheet, and what the clock has to do with it. */
@@ -50,12 +51,14 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
       think: thinkTimes(sats),
       minutes: minutesADay(sats),
       causes: causesOverTime(reading),
+      keypad: saidOfKeypad(reading),
     };
   }, [household, history, childId]);
   if (!read) return <p role="status">{insideWords.historyLoading}</p>;
   if (read.sheets === 0) return <p>{overTimeWords.nobody}</p>;
   const { reading, byBell, atEase, think } = read;
   const name = (set: Id | null) => setName(household, set);
+  const who = reading.child.name;
   const { limits } = reading.child.settings;
   const longest = Math.max(
     0,
@@ -65,40 +68,39 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
     <>
       <section>
         <h2>{overTimeWords.counts}</h2>
-        <StretchChart
-          title={overTimeWords.byBell}
-          stretches={byBell}
-          mark="dot"
-          levels={bandLines(byBell, limits, household.settings.bandNames)}
-          isCount
-          top={longest}
-          setName={name}
-        />
-        <StretchChart
-          title={overTimeWords.atEase}
-          stretches={atEase}
-          mark="diamond"
-          isCount
-          top={longest}
-          setName={name}
-        />
+        <TrendSaid of="count" withClock={true} stretches={byBell} who={who} />
+        <div class="charts">
+          <StretchChart
+            title={overTimeWords.byBell}
+            stretches={byBell}
+            mark="dot"
+            levels={bandLines(byBell, limits, household.settings.bandNames)}
+            isCount
+            top={longest}
+            setName={name}
+          />
+          <StretchChart
+            title={overTimeWords.atEase}
+            stretches={atEase}
+            mark="diamond"
+            isCount
+            top={longest}
+            setName={name}
+          />
+        </div>
       </section>
       <section>
         <h2>{overTimeWords.think}</h2>
-        {saidOfHands(reading.log).map((said) => (
-          <Said key={said.text} {...said} />
-        ))}
-        {saidOfTrend('think', false, think).map((said) => (
-          <Said key={said.text} {...said} />
-        ))}
+        {read.keypad && <Said {...read.keypad} />}
+        <TrendSaid of="think" withClock={false} stretches={think} who={who} />
         <p class="hint">{overTimeWords.thinkNote}</p>
         {think.length === 0 && <p>{overTimeWords.noThink}</p>}
         <StretchChart title={overTimeWords.thinkTitle} stretches={think} mark="diamond" setName={name} />
       </section>
-      <CausesSection causes={read.causes} />
-      <ClockSection effect={reading.clockEffect} />
+      <CausesSection causes={read.causes} who={who} />
+      <ClockSection effect={reading.clockEffect} who={who} />
       <TrialSection desk={desk} reading={reading} />
-      <RatesSection rates={reading.rates} setName={name} />
+      <RatesSection rates={reading.rates} setName={name} who={who} />
       <MinutesSection days={read.minutes} />
     </>
   );

@@ -1,14 +1,14 @@
 import type { Id } from '../../core/record/stamp';
 import type { RateOverTime } from '../../readings/over-time/read-rates';
 import { publishedRanges } from '../../readings/rates/published-ranges';
-import { Said } from '../parts/said';
-import { saidOfTrend } from '../reading/said-over-time';
 import { StretchChart } from './stretch-chart';
+import { TrendSaid } from './trend-said';
 import { overTimeWords, rangeRow } from './words';
 
 export interface RatesSectionProps {
   readonly rates: readonly RateOverTime[];
   readonly setName: (set: Id | null) => string;
+  readonly who: string;
 }
 
 const titles = {
@@ -17,26 +17,26 @@ const titles = {
 } as const;
 
 /** Facts and digits a minute, and what published ranges are and are not. */
-export function RatesSection({ rates, setName }: RatesSectionProps) {
+export function RatesSection({ rates, setName, who }: RatesSectionProps) {
   return (
     <section>
       <h2>{overTimeWords.rates}</h2>
-      {rates.map(({ rate, withClock, stretches }) => {
-        if (rate === 'count' || stretches.length === 0) return null;
-        return (
-          <div key={`${rate} ${withClock}`}>
-            {saidOfTrend(rate, withClock, stretches).map((said) => (
-              <Said key={said.text} {...said} />
-            ))}
-            <StretchChart
-              title={titles[rate][withClock ? 'with' : 'without']}
-              stretches={stretches}
-              mark={withClock ? 'dot' : 'diamond'}
-              setName={setName}
-            />
-          </div>
-        );
-      })}
+      <div class="charts">
+        {rates.map(({ rate, withClock, stretches }) => {
+          if (rate === 'count' || stretches.length === 0) return null;
+          return (
+            <div key={`${rate} ${withClock}`}>
+              <TrendSaid of={rate} withClock={withClock} stretches={stretches} who={who} />
+              <StretchChart
+                title={titles[rate][withClock ? 'with' : 'without']}
+                stretches={stretches}
+                mark={withClock ? 'dot' : 'diamond'}
+                setName={setName}
+              />
+            </div>
+          );
+        })}
+      </div>
       <PublishedRanges />
     </section>
   );

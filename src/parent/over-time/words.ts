@@ -30,7 +30,7 @@ export const overTimeWords = {
   limitNote: 'where a band begins',
   withMark: 'with the clock',
   withoutMark: 'without the clock',
-  chanceNote: 'the upright: what blind chance alone would give.',
+  chanceNote: 'The upright on a bar is what blind chance alone would give.',
   overlap: 'One answer may carry several marks, so the bars don’t add up.',
   columns: {
     day: 'Day',

@@ -5,6 +5,7 @@ import { useActing } from '../acting';
 import { Choice } from '../parts/choice';
 import { Tick } from '../parts/tick';
 import { Trouble } from '../parts/trouble';
+import { ClockTooSoon } from './clock-too-soon';
 import { settingsWords as words } from './words';
 
 export interface ChildSwitchesProps {
@@ -22,16 +23,19 @@ export function ChildSwitches({ desk, child }: ChildSwitchesProps) {
     <>
       <Trouble sentence={trouble} />
       <div class="two">
-        <Choice
-          legend={words.timed}
-          hint={words.timedHint}
-          options={[
-            { value: 'no', label: words.timedNo },
-            { value: 'yes', label: words.timedYes },
-          ]}
-          value={settings.timed ? 'yes' : 'no'}
-          onChoose={(value) => turn({ timed: value === 'yes' })}
-        />
+        <div>
+          <Choice
+            legend={words.timed}
+            hint={words.timedHint}
+            options={[
+              { value: 'no', label: words.timedNo },
+              { value: 'yes', label: words.timedYes },
+            ]}
+            value={settings.timed ? 'yes' : 'no'}
+            onChoose={(value) => turn({ timed: value === 'yes' })}
+          />
+          <ClockTooSoon desk={desk} child={child} />
+        </div>
         <Choice
           legend={words.sight}
           hint={words.sightHint}

@@ -7,6 +7,7 @@ import { setName } from '../children/set-list';
 import { Trouble } from '../parts/trouble';
 import { Needs } from './needs';
 import { OnlyToday } from './only-today';
+import { TodayReadings } from './today-readings';
 import { daySentence, todayWords } from './words';
 
 export interface ChildTodayProps {
@@ -31,6 +32,7 @@ export function ChildToday({ desk, child }: ChildTodayProps) {
       <p>
         {daySentence(day, child.settings, household.settings.bandNames, setName(household, child.currentSet))}
       </p>
+      {day && <TodayReadings desk={desk} child={child} day={day} acting={acting} />}
       {day && <Needs desk={desk} child={child} day={day} acting={acting} />}
       <Trouble sentence={acting.trouble} />
       <div class="actions">

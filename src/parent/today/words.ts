@@ -27,6 +27,13 @@ export const todayWords = {
   sendRows: (rows: number) => `Send ${count(rows, 'row', 'rows')}`,
   waiveRows: 'Send none',
   turnClockOn: 'Turn the clock on',
+  turnClockOff: 'Leave the clock off for now',
+  giveSeconds: (seconds: number) => `Allow ${seconds} s from now on`,
+  readyTitle: 'Ready to move on',
+  moveOn: (from: string, to: string) => `Keep “${from}” in practice and start “${to}”`,
+  movedOn: (to: string) => `“${to}” has begun, without the clock; the set before stays in practice.`,
+  seeFacts: 'See the facts',
+  chooseAnother: 'Choose another set',
   noSet: (name: string) => `${name} has no set to learn from.`,
   rowsWaiting: (rows: number) =>
     `The rule proposes ${count(rows, 'extra row', 'extra rows')}. ${rows === 1 ? 'It waits' : 'They wait'} for your word.`,

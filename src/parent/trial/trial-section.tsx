@@ -1,16 +1,18 @@
 import { useSignal } from '@preact/signals';
+import type { Child } from '../../core/household/household';
 import { seedFor } from '../../core/plan/seed';
 import type { Id } from '../../core/record/stamp';
 import { makeDice } from '../../core/sheet/dice';
 import type { ReadTrial } from '../../readings/clock-trial/read-trial';
 import { drawOrder, reachableP, type TrialPlan, trialOrders } from '../../readings/clock-trial/trial';
+import { sentenceOfTrial } from '../../readings/sentences/of-time';
+import { say } from '../../readings/sentences/say';
 import type { Desk } from '../../state/desk';
 import { type Acting, useActing } from '../acting';
 import { Choice } from '../parts/choice';
 import { Said } from '../parts/said';
 import { Trouble } from '../parts/trouble';
 import type { ChildReading } from '../reading/child-reading';
-import { saidOfTrial } from '../reading/said-over-time';
 import { trialWords } from './words';
 
 export interface TrialSectionProps {
@@ -26,7 +28,7 @@ export function TrialSection({ desk, reading }: TrialSectionProps) {
   return (
     <section>
       <h2>{trialWords.title}</h2>
-      {trial && <TrialStands desk={desk} trial={trial} acting={acting} childId={reading.child.id} />}
+      {trial && <TrialStands desk={desk} trial={trial} acting={acting} child={reading.child} />}
       {!isOn && (
         <>
           {trial && <h3>{trialWords.again}</h3>}
@@ -42,16 +44,16 @@ interface TrialStandsProps {
   readonly desk: Desk;
   readonly trial: ReadTrial;
   readonly acting: Acting;
-  readonly childId: Id;
+  readonly child: Child;
 }
 
-function TrialStands({ desk, trial, acting, childId }: TrialStandsProps) {
+function TrialStands({ desk, trial, acting, child }: TrialStandsProps) {
   /** The record that stopped it on this page just now, to be taken back. */
   const stoppedBy = useSignal<Id | null>(null);
   const { id, isStopped, order } = trial.trial;
   const stop = () =>
     acting.act(async () => {
-      const [made] = await desk.record([{ kind: 'trialStopped', child: childId, trial: id }]);
+      const [made] = await desk.record([{ kind: 'trialStopped', child: child.id, trial: id }]);
       stoppedBy.value = made?.id ?? null;
     });
   const goOn = (record: Id) =>
@@ -62,9 +64,7 @@ function TrialStands({ desk, trial, acting, childId }: TrialStandsProps) {
   return (
     <div role="status">
       {!trial.isWhole && <p>{isStopped ? trialWords.stopped : trialWords.onNow(trial.days, order.length)}</p>}
-      {saidOfTrial(trial).map((said) => (
-        <Said key={said.text} {...said} />
-      ))}
+      <Said {...say(sentenceOfTrial(trial), child.name)} />
       {!trial.isWhole && !isStopped && (
         <>
           <p class="hint">{trialWords.orderKept}</p>

@@ -1,0 +1,13 @@
+import type { Child, Household } from '../../core/household/household';
+import type { FactSet } from '../../core/set/fact-set';
+import { defaultOrder } from '../../core/set/teaching-sets';
+import { coveredFacts, findSet, proposedSet, tickedIn } from '../children/set-list';
+
+/** What follows a child's current set: the next of its operation that holds anything new, else the next of all. */
+export function nextSet(household: Household, child: Child): FactSet | null {
+  const covered = coveredFacts(household, child);
+  const current = child.currentSet === null ? null : findSet(household, child.currentSet);
+  const own = current?.op ? defaultOrder(current.op, current.reach) : [];
+  const open = (set: FactSet) => set.id !== current?.id && tickedIn(set, covered) < set.facts.length;
+  return own.find((set) => set.kind === 'group' && open(set)) ?? proposedSet(covered);
+}

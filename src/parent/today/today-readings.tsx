@@ -1,0 +1,80 @@
+import type { Child } from '../../core/household/household';
+import type { ChildDay } from '../../core/plan/plan-day';
+import type { Desk } from '../../state/desk';
+import type { Acting } from '../acting';
+import { Said } from '../parts/said';
+import { childReading } from '../reading/child-reading';
+import { keypadNow } from '../reading/keypad';
+import { saidBesideCount, saidOfClockTooSoon, saidOfKeypad, saidOfReadiness } from '../reading/said';
+import { useRead } from '../reading/use-read';
+import { MoveOn } from './move-on';
+import { todayWords } from './words';
+
+export interface TodayReadingsProps {
+  readonly desk: Desk;
+  readonly child: Child;
+  readonly day: ChildDay;
+  readonly acting: Acting;
+}
+
+/** What today's sheet says, and what the readings propose: each a sentence with its evidence and one tap. */
+export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) {
+  const household = desk.household.value;
+  const history = desk.history.value;
+  const sheet = day.sheets.at(-1)?.ruled.sat.id ?? null;
+  const isTimed = plansClock(day) || child.settings.timed;
+  const read = useRead(() => {
+    if (!history) return null;
+    const reading = childReading(household, history, child);
+    const keypad = isTimed ? keypadNow(reading) : null;
+    const isUnfair = keypad !== null && keypad.outOfReach.length > 0;
+    return {
+      said: sheet === null ? [] : saidBesideCount(reading, sheet),
+      keypad: isUnfair ? saidOfKeypad(reading) : null,
+      restoringS: isUnfair ? keypad.restoringS : null,
+      readiness: reading.readiness,
+      ready: saidOfReadiness(reading)[0] ?? null,
+      tooSoon: isTimed && sheet === null ? saidOfClockTooSoon(reading) : null,
+    };
+  }, [household, history, child, sheet, isTimed]);
+  if (!read) return null;
+  const { said, keypad, restoringS, tooSoon } = read;
+  const change = (changes: Partial<Child['settings']>) =>
+    acting.act(() => desk.record([{ kind: 'childSettingsChanged', child: child.id, changes }]));
+  return (
+    <>
+      {said.map((one) => (
+        <Said key={one.text} {...one} />
+      ))}
+      {tooSoon && (
+        <>
+          <Said {...tooSoon} />
+          {child.settings.timed && (
+            <div class="actions">
+              <button type="button" onClick={() => change({ timed: false })}>
+                {todayWords.turnClockOff}
+              </button>
+            </div>
+          )}
+        </>
+      )}
+      {keypad && (
+        <>
+          <Said {...keypad} />
+          {restoringS !== null && (
+            <div class="actions">
+              <button type="button" onClick={() => change({ allowanceS: restoringS })}>
+                {todayWords.giveSeconds(restoringS)}
+              </button>
+            </div>
+          )}
+        </>
+      )}
+      <MoveOn desk={desk} child={child} readiness={read.readiness} said={read.ready} acting={acting} />
+    </>
+  );
+}
+
+function plansClock({ steps }: ChildDay): boolean {
+  return steps.some((step) => step.what === 'sheet' && step.plan.clock !== null);
+}
