@@ -36,7 +36,7 @@ export function readSources(): readonly Source[] {
 /** The files in a folder and below it, from the root, in order; nothing that is installed, built or git's own. */
 export function listFiles(folder: string): readonly string[] {
   return readdirSync(join(root, folder), { withFileTypes: true })
-    .filter(({ name }) => !['node_modules', 'dist', '.git'].includes(name))
+    .filter(({ name }) => !['node_modules', 'dist', 'dist-command', '.git'].includes(name))
     .flatMap((entry) => {
       const path = join(folder, entry.name);
       return entry.isDirectory() ? listFiles(path) : [path];

@@ -2,10 +2,10 @@ import type { Day } from '../../core/record/stamp';
 import type { Answer } from '../child-log/answer';
 
 /** After so many more answers an answer weighs half (our own decision, no source). */
-const halfLife = 16;
+const halfLife = 24;
 
-/** Older answers weigh under a fiftieth. */
-const mostWeighed = 90;
+/** Older answers weigh under a thirtieth. */
+const mostWeighed = 120;
 
 /** Where so many answers without the clock stand among the newest days, they alone speak. */
 const fewestWithout = 3;

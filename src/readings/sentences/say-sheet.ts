@@ -58,8 +58,12 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
     }
     case 'new': {
       const { facts, troubled } = sentence.verdict;
+      const whole =
+        facts.length === troubled
+          ? `All ${inWords(troubled)} facts`
+          : `${capital(inWords(facts.length))} of the ${inWords(troubled)} facts`;
       return {
-        text: `${capital(many(facts.length, 'fact', 'facts'))} of the ${inWords(troubled)} that went wrong or took long ${facts.length === 1 ? 'is' : 'are'} still new: ${listed(facts)}.`,
+        text: `${whole} that went wrong or took long are still new: ${listed(facts)}.`,
         how: [
           'New: right at first try on fewer than three days so far, and met on fewer than six.',
           'New facts need more days before anything else can be said of them.',
@@ -69,7 +73,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
     case 'rushedWrongQuicker': {
       const { wrong, of, quickS, otherS } = sentence.verdict;
       return {
-        text: `Rushed, it seems: ${many(wrong, 'wrong answer', 'wrong answers')} of ${of} began after ${about(quickS)}, the right ones after ${about(otherS)}.`,
+        text: `Rushed, it seems: ${many(wrong, 'wrong answer', 'wrong answers')} of ${of} began after ${tenths(quickS)}, the right ones after ${tenths(otherS)}, as a rule.`,
         how: [
           'The times to the first key of wrong and right answers were ranked, on this sheet and on the last ones like it.',
           `Wrong answers so much quicker come by chance less than ${chanceOf(sentence.verdict.p)}. Someone who does not know is slower, not quicker.`,
@@ -79,7 +83,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
     case 'rushedThanUsual': {
       const { wrong, of, quickS, otherS } = sentence.verdict;
       return {
-        text: `Much quicker than usual and more often wrong: ${about(quickS)} to the first key where ${about(otherS)} is usual for ${who}, and ${wrong} of ${of} wrong.`,
+        text: `Much quicker than usual and more often wrong: ${tenths(quickS)} to the first key where ${tenths(otherS)} is usual for ${who}, and ${wrong} of ${of} wrong.`,
         how: [
           'The same facts on the sheets of the last four weeks were set beside this sheet, fact by fact.',
           'Hurry looks like this, and so does somebody else at the keys: you can rule that it was not the child’s own work.',
@@ -134,9 +138,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
     }
     case 'fine':
       return {
-        text: sentence.timed
-          ? 'Nothing here asks for a reason.'
-          : 'Nothing here asks for a reason; no hurry about the clock.',
+        text: 'Nothing here asks for a reason.',
         how: [
           sentence.timed ? 'The count is in one of the two top bands.' : 'At least nine in ten were right.',
           'And neither hurry nor a difference on days with the clock showed.',
@@ -192,6 +194,10 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
 
 const clockDoubt =
   'That it goes with the clock is not that the clock does it: only days drawn by lot can show that. Time of day, mood and set go with days as well.';
+
+function tenths(seconds: number): string {
+  return `${seconds.toFixed(1)} s`;
+}
 
 function daysSide({ days, facts }: Flustered): string {
   return `The same ${facts} facts on ${days} days with the clock and on days near them without, chosen before any answer was looked at.`;

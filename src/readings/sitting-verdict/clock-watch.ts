@@ -1,9 +1,11 @@
 import type { FactId } from '../../core/fact/fact';
-import type { Id } from '../../core/record/stamp';
+import type { Day } from '../../core/record/stamp';
 import type { ReadSat } from '../child-log/child-log';
+import { windowDays } from '../clock-effect/clock-effect';
 import { meetingsOf } from '../clock-effect/meetings-of';
+import { dayNumber } from '../day-number';
 import { lookAtClock } from './clock-look';
-import { lookAfter } from './looks';
+import { firstLookDays, lastLookDays, lookAfter } from './looks';
 import type { Flustered } from './verdict';
 
 interface Crude {
@@ -16,22 +18,21 @@ interface Crude {
 const fewestErrors = 1.4;
 
 /**
- * Follows the days with and without the clock in the course of one set, and takes the looks that are due. A new set
- * is a new question: what was found on the last one no longer counts.
+ * Follows the days with and without the clock over a season, and takes the looks that are due. A season ends with the
+ * last look, or with a break longer than days are ever set side by side; what stands then stands until the next look.
  */
 export class ClockWatch {
-  #set: Id | null = null;
   #sheets: ReadSat[] = [];
   #days = 0;
   #lastDay = '';
   #facts = new Map<FactId, { with: Crude; without: Crude }>();
   #standing: Flustered | null = null;
 
-  /** Takes in one sheet, and what stands after it. */
+  /** Takes in one sheet; what stands after it. */
   add(read: ReadSat): Flustered | null {
     const { sat } = read.ruled;
-    if (sat.set !== this.#set) this.#begin(sat.set);
     if (!saysSomething(read)) return this.#standing;
+    if (this.#days >= lastLookDays || this.#isAfterBreak(sat.day)) this.#begin();
     this.#sheets.push(read);
     this.#count(read);
     if (sat.clock === null || sat.day === this.#lastDay) return this.#standing;
@@ -51,15 +52,18 @@ export class ClockWatch {
 
   /** Whether no look has been possible yet. */
   isEarly(): boolean {
-    return lookAfter(this.#days) === null && this.#days < firstLookDays;
+    return this.#days < firstLookDays;
   }
 
-  #begin(set: Id | null): void {
-    this.#set = set;
+  #isAfterBreak(day: Day): boolean {
+    const last = this.#sheets.at(-1)?.ruled.sat.day;
+    return last !== undefined && dayNumber(day) - dayNumber(last) > windowDays;
+  }
+
+  #begin(): void {
     this.#sheets = [];
     this.#days = 0;
     this.#facts.clear();
-    this.#standing = null;
   }
 
   #count({ answers, ruled }: ReadSat): void {
@@ -93,8 +97,6 @@ function errorsOver(differences: readonly number[]): number {
   const squares = differences.reduce((sum, one) => sum + (one - mean) ** 2, 0);
   return mean === 0 ? 0 : mean / Math.sqrt(squares / (count - 1) / count);
 }
-
-const firstLookDays = 6;
 
 /** As with the clock effect: the first sheet of a day, unbroken. */
 function saysSomething({ ruled, marked, counts }: ReadSat): boolean {

@@ -5,7 +5,7 @@ export interface Look {
 }
 
 /**
- * The looks taken in the course of one set, and no others: many looks at 3 % each are not 3 %, so these share it out,
+ * The looks taken in a season, and no others: many looks at 3 % each are not 3 %, so these share it out,
  * most of it on the eighth day (our own decision, no source). Between two looks the last one's word stands.
  */
 const looks: readonly Look[] = [
@@ -17,6 +17,10 @@ const looks: readonly Look[] = [
   { days: 24, alpha: 0.001 },
   { days: 40, alpha: 0.001 },
 ];
+
+/** Before the first nothing can be found; with the last a season ends. */
+export const firstLookDays = Math.min(...looks.map(({ days }) => days));
+export const lastLookDays = Math.max(...looks.map(({ days }) => days));
 
 /** The look due after so many days with the clock, if one is. */
 export function lookAfter(days: number): Look | null {

@@ -1,0 +1,131 @@
+import { isBasic } from '../../core/fact/fact-list';
+import { bandInFirst } from '../../core/marking/band-in-first';
+import type { ChildLog, ReadSat } from '../child-log/child-log';
+import { readTrial } from '../clock-trial/read-trial';
+import { type AnswerFlag, answerTests } from '../errors/answer-flags';
+import { liftOf } from '../errors/lift';
+import { readError } from '../errors/read-error';
+import { type PlacedError, wrongAnswersOf } from '../errors/wrong-answers-of';
+import { readFacts } from '../facts/read-facts';
+import { handTimes } from '../hand-time/hand-time';
+import { readReadiness } from '../move-on/read-readiness';
+import { readClockEffect } from '../over-time/read-clock-effect';
+import { readRates } from '../over-time/read-rates';
+import { sentenceOfFact } from '../sentences/of-facts';
+import { sentencesOfSheet } from '../sentences/of-sheet';
+import { sentenceOfTrial, sentencesOfClock, sentencesOfReadiness } from '../sentences/of-time';
+import { say } from '../sentences/say';
+import { readSittings } from '../sitting-verdict/read-sittings';
+import type { SittingReading } from '../sitting-verdict/sitting-reading';
+import type {
+  DocumentCause,
+  DocumentChild,
+  DocumentHand,
+  DocumentSitting,
+  DocumentStretch,
+} from './document';
+
+/** Every reading of one child. */
+export function readChild(log: ChildLog): DocumentChild {
+  const { child, current, sats } = log;
+  const facts = readFacts(log);
+  const clockEffect = readClockEffect(log);
+  const trial = readTrial(log);
+  const readiness = readReadiness(log, facts);
+  const wrong = wrongBySheet(log);
+  const byId = new Map(sats.map((read) => [read.ruled.sat.id, read]));
+  return {
+    child: child.id,
+    name: child.name,
+    set: current?.id ?? null,
+    facts: [...facts.values()].map((reading) => ({
+      ...reading,
+      fact: reading.fact.id,
+      said: say(sentenceOfFact(reading), child.name),
+    })),
+    sittings: readSittings(log).map((reading) => sittingOf(log, reading, byId.get(reading.sitting), wrong)),
+    clockEffect: { ...clockEffect, said: sentencesOfClock(clockEffect).map((one) => say(one, child.name)) },
+    trial: trial && { ...trial, said: say(sentenceOfTrial(trial), child.name) },
+    readiness: readiness && {
+      ...readiness,
+      said: sentencesOfReadiness(readiness).map((one) => say(one, child.name)),
+    },
+    rates: stretchesOf(log),
+    hands: handsOf(log),
+    errors: liftsOf([...wrong.values()].flat()),
+  };
+}
+
+type WrongBySheet = ReadonlyMap<string, readonly PlacedError[]>;
+
+function wrongBySheet({ child, sats }: ChildLog): WrongBySheet {
+  const sheets = sats.filter(({ ruled, counts }) => counts && ruled.sat.purpose === 'sheet');
+  return new Map(
+    sheets.map(({ ruled, answers }) => {
+      const reach = answers.some(({ fact }) => !isBasic(fact.id)) ? 12 : 9;
+      return [ruled.sat.id, wrongAnswersOf(ruled, child.settings.keypad, reach)];
+    }),
+  );
+}
+
+function sittingOf(
+  { child }: ChildLog,
+  reading: SittingReading,
+  read: ReadSat | undefined,
+  wrong: WrongBySheet,
+): DocumentSitting {
+  const said = sentencesOfSheet(reading).map((one) => say(one, child.name));
+  const allowanceMs = child.settings.allowanceS * 1000;
+  return {
+    ...reading,
+    causes: (wrong.get(reading.sitting) ?? []).map((one) => causeOf(one, read)),
+    sentence: said.map(({ text }) => text).join(' '),
+    said,
+    bandInFirst: read && !reading.timed ? bandInFirst(read.marked, allowanceMs) : null,
+  };
+}
+
+function causeOf(wrong: PlacedError, read: ReadSat | undefined): DocumentCause {
+  const { name, flags } = readError(wrong);
+  const slip = read?.ruled.rulings.slips.get(wrong.place) ?? null;
+  return {
+    place: wrong.place,
+    fact: wrong.fact.id,
+    given: wrong.given,
+    cause: name,
+    flags: [...flags],
+    slip,
+  };
+}
+
+function stretchesOf(log: ChildLog): readonly DocumentStretch[] {
+  return readRates(log).flatMap(({ rate, withClock, stretches }) =>
+    stretches.flatMap(({ points, changed, line, noLine }) => {
+      const [first, last] = [points[0], points.at(-1)];
+      if (!first || !last) return [];
+      return [
+        {
+          rate,
+          withClock,
+          conditions: first.conditions,
+          from: first.day,
+          to: last.day,
+          sittings: points.length,
+          changed,
+          line,
+          noLine,
+        },
+      ];
+    }),
+  );
+}
+
+function handsOf({ sats }: ChildLog): readonly DocumentHand[] {
+  const counted = sats.filter(({ counts }) => counts).map(({ ruled }) => ruled.sat);
+  return handTimes(counted).map((hand) => ({ ...hand, byDigits: Object.fromEntries(hand.byDigits) }));
+}
+
+function liftsOf(wrong: readonly PlacedError[]): DocumentChild['errors'] {
+  const flags = Object.keys(answerTests) as readonly AnswerFlag[];
+  return flags.map((flag) => ({ flag, ...liftOf(flag, wrong) })).filter(({ hits }) => hits > 0);
+}
