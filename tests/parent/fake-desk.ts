@@ -26,8 +26,12 @@ export interface FakeDesk extends Desk {
 
 const isHistory = (record: LogRecord) => record.kind === 'sat' || record.kind === 'dayChanged';
 
-export function fakeDesk(today = '2026-11-25', beginWith: readonly Draft[] = []): FakeDesk {
-  const records = signal<readonly LogRecord[]>([]);
+export function fakeDesk(
+  today = '2026-11-25',
+  beginWith: readonly Draft[] = [],
+  stored: readonly LogRecord[] = [],
+): FakeDesk {
+  const records = signal<readonly LogRecord[]>(stored);
   const day = signal(today);
   const storage = signal<StorageState>({ persisted: true, trouble: null, waiting: 0, later: 0 });
   const sitting = signal<ReadonlySet<Id>>(new Set());
@@ -35,7 +39,7 @@ export function fakeDesk(today = '2026-11-25', beginWith: readonly Draft[] = [])
   const handedTo: (Id | null)[] = [];
   const stopped: Id[] = [];
   let locks = 0;
-  let ids = 0;
+  let ids = stored.length;
   let refusal: string | null = null;
 
   const household = computed(() =>

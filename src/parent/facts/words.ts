@@ -19,7 +19,7 @@ export function shortName({ state, notEnough }: FactReading): string {
 
 /** What each state means, for the key below a grid. */
 export const stateMeanings: Readonly<Record<FactState, string>> = {
-  quick: 'right, and thought of in under about 3 s',
+  quick: 'right, and thought of in under about 3 s',
   slow: 'right, but it takes longer',
   uneven: 'now right and now wrong, or now quick and now slow',
   toLearn: 'more often wrong than right',
@@ -41,7 +41,7 @@ export const factsWords = {
   nobody: 'No fact has been answered yet.',
   lead: 'Tap a fact for its answers. Facts with a thin double edge are ties, or have a 0 or 1 in them: they are answered differently, so read them apart.',
   threeSeconds:
-    '“About 3 s” is a habit of classrooms, not a measured border: a child who counts fast gets under it too.',
+    '“About 3 s” is a habit of classrooms, not a measured border: a child who counts fast gets under it too.',
   notMet: 'not met yet',
   /** Ties and facts with 0 or 1, counted for themselves. */
   countedApart: (kind: NonNullable<FactReading['apart']>, quick: number, of: number) =>

@@ -38,7 +38,6 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
     ...resultSentences(entry, household, settings),
     leftSentence(marked),
     rateSentence(marked),
-    ...flagSentences(marked),
   ];
   const parts = partsOf(household, history, sat.id);
   const owner = findChild(household, child);
@@ -61,7 +60,8 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
       {said?.map((one) => (
         <Said key={one.text} {...one} />
       ))}
-      {sentences.filter(Boolean).map((line) => (
+      <p class="hint">{sentences.filter(Boolean).join(' ')}</p>
+      {flagSentences(marked).map((line) => (
         <p key={line}>{line}</p>
       ))}
       <Trouble sentence={acting.trouble} />

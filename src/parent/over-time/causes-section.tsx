@@ -20,7 +20,7 @@ export function CausesSection({ causes, who }: CausesSectionProps) {
       <h2>{overTimeWords.causes}</h2>
       <p>{overTimeWords.inAll(wrong, skipped)}</p>
       {!shares && <p>{overTimeWords.tooFewWrong}</p>}
-      {shares?.filter(isBeyondChance).map((share) => (
+      {worthSaying(shares ?? []).map((share) => (
         <Said
           key={share.flag}
           {...say({ kind: 'errorLift', what: causeNames[share.flag], ...counted(share) }, who)}
@@ -57,6 +57,15 @@ export function CausesSection({ causes, who }: CausesSectionProps) {
       )}
     </section>
   );
+}
+
+const mostSaid = 3;
+
+/** The marks that blind chance doesn't explain, the commonest first; a neighbour in the table is in the tables as well. */
+function worthSaying(shares: readonly CauseShare[]): readonly CauseShare[] {
+  const beyond = shares.filter(isBeyondChance);
+  const hasNeighbours = beyond.some(({ flag }) => flag === 'operand');
+  return beyond.filter(({ flag }) => flag !== 'table' || !hasNeighbours).slice(0, mostSaid);
 }
 
 /** One look at a dozen marks: each at a twelfth of one in twenty. */

@@ -29,7 +29,7 @@ export function StretchChart(props: StretchChartProps) {
   return (
     <Figure
       title={title}
-      legend={<Legend mark={mark} levels={levels.length} trends={trends.length} breaks={breaks.length} />}
+      legend={<Legend mark={mark} levels={levels.length} trends={trends} breaks={breaks.length} />}
       table={{ columns: columnsOf(isCount), rows: rowsOf(stretches, text, isCount, setName) }}
     >
       <DayChart
@@ -48,7 +48,11 @@ function trendLine({ points, line }: Stretch): readonly DayLine[] {
   const [first, last] = [points[0], points.at(-1)];
   if (!line || !first || !last) return [];
   return [
-    { from: { day: first.day, value: line.first }, to: { day: last.day, value: line.last }, kind: 'trend' },
+    {
+      from: { day: first.day, value: line.first },
+      to: { day: last.day, value: line.last },
+      kind: line.interval.low <= 0 && line.interval.high >= 0 ? 'perhaps' : 'trend',
+    },
   ];
 }
 
@@ -91,7 +95,7 @@ function rowsOf(
 interface LegendProps {
   readonly mark: Mark;
   readonly levels: number;
-  readonly trends: number;
+  readonly trends: readonly DayLine[];
   readonly breaks: number;
 }
 
@@ -106,9 +110,14 @@ function Legend({ mark, levels, trends, breaks }: LegendProps) {
         <Sample of="level" /> {overTimeWords.limitNote}
       </span>
     ),
-    trends > 0 && (
+    trends.some(({ kind }) => kind === 'trend') && (
       <span key="trend">
         <Sample of="trend" /> {overTimeWords.lineNote}
+      </span>
+    ),
+    trends.some(({ kind }) => kind === 'perhaps') && (
+      <span key="perhaps">
+        <Sample of="perhaps" /> {overTimeWords.perhapsNote}
       </span>
     ),
     breaks > 0 && <span key="break">{overTimeWords.breakNote}</span>,

@@ -27,6 +27,7 @@ export const overTimeWords = {
     'There is none yet: it takes sheets without the clock, times that are kept, and a round of copied numbers.',
   breakNote: 'A dotted upright: something changed, and nothing is compared across it.',
   lineNote: 'the line through the middle of a stretch',
+  perhapsNote: 'such a line, but it may as well be level',
   limitNote: 'where a band begins',
   withMark: 'with the clock',
   withoutMark: 'without the clock',

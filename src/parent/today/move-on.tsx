@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Child } from '../../core/household/household';
 import type { Draft } from '../../core/record/record';
 import type { Id } from '../../core/record/stamp';
@@ -51,11 +52,14 @@ export function MoveOn({ desk, child, readiness, said, acting }: MoveOnProps) {
   }
 
   const done = moved.value;
+  const undo = useRef<HTMLButtonElement>(null);
+  // The button that was pressed is gone, and with it the focus.
+  useLayoutEffect(() => undo.current?.focus(), [done]);
   if (done) {
     return (
       <p role="status">
         {todayWords.movedOn(done.to)}{' '}
-        <button type="button" class="link" onClick={() => takeBack(done.records)}>
+        <button ref={undo} type="button" class="link" onClick={() => takeBack(done.records)}>
           {todayWords.undo}
         </button>
       </p>

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
-import type { Child } from '../../core/household/household';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { Child, Trial } from '../../core/household/household';
 import { seedFor } from '../../core/plan/seed';
 import type { Id } from '../../core/record/stamp';
 import { makeDice } from '../../core/sheet/dice';
@@ -23,11 +24,20 @@ export interface TrialSectionProps {
 /** The clock trial: what it is, its beginning, where it stands, and what it showed. */
 export function TrialSection({ desk, reading }: TrialSectionProps) {
   const acting = useActing();
+  const title = useRef<HTMLHeadingElement>(null);
   const { trial } = reading;
   const isOn = trial !== null && !trial.trial.isStopped && !trial.isWhole;
+  const told = useRef(trial?.trial);
+  // What was pressed is gone then, and with it the focus.
+  useLayoutEffect(() => {
+    if (isOther(told.current, trial?.trial)) title.current?.focus();
+    told.current = trial?.trial;
+  }, [trial]);
   return (
     <section>
-      <h2>{trialWords.title}</h2>
+      <h2 ref={title} tabIndex={-1}>
+        {trialWords.title}
+      </h2>
       {trial && <TrialStands desk={desk} trial={trial} acting={acting} child={reading.child} />}
       {!isOn && (
         <>
@@ -40,6 +50,10 @@ export function TrialSection({ desk, reading }: TrialSectionProps) {
   );
 }
 
+function isOther(one: Trial | undefined, other: Trial | undefined): boolean {
+  return one?.id !== other?.id || one?.isStopped !== other?.isStopped;
+}
+
 interface TrialStandsProps {
   readonly desk: Desk;
   readonly trial: ReadTrial;
@@ -50,7 +64,7 @@ interface TrialStandsProps {
 function TrialStands({ desk, trial, acting, child }: TrialStandsProps) {
   /** The record that stopped it on this page just now, to be taken back. */
   const stoppedBy = useSignal<Id | null>(null);
-  const { id, isStopped, order } = trial.trial;
+  const { id, isStopped } = trial.trial;
   const stop = () =>
     acting.act(async () => {
       const [made] = await desk.record([{ kind: 'trialStopped', child: child.id, trial: id }]);
@@ -62,8 +76,7 @@ function TrialStands({ desk, trial, acting, child }: TrialStandsProps) {
       stoppedBy.value = null;
     });
   return (
-    <div role="status">
-      {!trial.isWhole && <p>{isStopped ? trialWords.stopped : trialWords.onNow(trial.days, order.length)}</p>}
+    <div>
       <Said {...say(sentenceOfTrial(trial), child.name)} />
       {!trial.isWhole && !isStopped && (
         <>

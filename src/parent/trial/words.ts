@@ -27,13 +27,8 @@ export const trialWords = {
   noTimes: 'It needs times, and they are not kept for this child.',
   start: 'Draw the days and begin',
   again: 'Another trial',
-  onNow: (days: number, of: number) =>
-    days === 0
-      ? `The days are drawn: ${of} of them, from the next sheet on.`
-      : `${days} of ${of} days have been sat.`,
   orderKept: 'Which days have the clock is not shown beforehand, so that nobody waits for them.',
   stop: 'Stop the trial',
   stopHint: 'Stopped early it can only be described, not tested.',
-  stopped: 'The trial was stopped before its last day. What was sat is described; nothing follows from it.',
   goOn: 'Go on with it',
 } as const;
