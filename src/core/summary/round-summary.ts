@@ -21,7 +21,7 @@ export function withRound(
   const last = summary.rounds.at(-1);
   const isSameDay = last?.day === day;
   const before = isSameDay ? summary.rounds.slice(0, -1) : summary.rounds;
-  const today = isSameDay ? last : { day, waiting: [], taken: 0, missed: 0 };
+  const today = isSameDay ? last : { day, waiting: [], taken: 0, missed: [] };
   const waiting = [...new Set([...today.waiting, ...taught])];
   return { ...summary, rounds: [...before, { ...today, waiting }].slice(-roundDaysKept) };
 }
@@ -38,12 +38,12 @@ export function judgeRounds(
   return rounds.map((round) => {
     const asked = round.day < day ? round.waiting.filter((fact) => first.has(fact)) : [];
     if (asked.length === 0) return round;
-    const taken = asked.filter((fact) => first.get(fact)).length;
+    const missed = asked.filter((fact) => !first.get(fact));
     return {
       ...round,
       waiting: round.waiting.filter((fact) => !first.has(fact)),
-      taken: round.taken + taken,
-      missed: round.missed + asked.length - taken,
+      taken: round.taken + asked.length - missed.length,
+      missed: [...round.missed, ...missed],
     };
   });
 }

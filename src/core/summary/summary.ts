@@ -24,7 +24,7 @@ export interface RoundSummary {
   /** Not asked on a later day so far. */
   readonly waiting: readonly FactId[];
   readonly taken: number;
-  readonly missed: number;
+  readonly missed: readonly FactId[];
 }
 
 /** Where the child stands between look-back sheets. */

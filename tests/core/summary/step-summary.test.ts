@@ -124,17 +124,17 @@ describe('a card round', () => {
 
   test('leaves its new facts waiting for a later day, and the known ones not', () => {
     expect(summed(round).rounds).toEqual([
-      { day: monday, waiting: ['mul-2-3', 'mul-2-4'], taken: 0, missed: 0 },
+      { day: monday, waiting: ['mul-2-3', 'mul-2-4'], taken: 0, missed: [] },
     ]);
   });
 
   test('is judged by the first answer of a later day to each, not by one of its own day', () => {
     const [right, wrong] = [answer('mul-2-3', 'right'), answer('mul-2-3', 'wrong')];
-    expect(summed(round, [ruledSat(monday), right]).rounds[0]).toMatchObject({ taken: 0, missed: 0 });
+    expect(summed(round, [ruledSat(monday), right]).rounds[0]).toMatchObject({ taken: 0, missed: [] });
     const judged = summed(round, [ruledSat(tuesday), wrong, right], [ruledSat('2026-03-04'), right]);
-    expect(judged.rounds).toEqual([{ day: monday, waiting: ['mul-2-4'], taken: 0, missed: 1 }]);
+    expect(judged.rounds).toEqual([{ day: monday, waiting: ['mul-2-4'], taken: 0, missed: ['mul-2-3'] }]);
     const all = summed(round, [ruledSat(tuesday, { clock }), right, answer('mul-2-4', 'skipped')]);
-    expect(all.rounds).toEqual([{ day: monday, waiting: [], taken: 1, missed: 1 }]);
+    expect(all.rounds).toEqual([{ day: monday, waiting: [], taken: 1, missed: ['mul-2-4'] }]);
   });
 
   test('that was broken off taught what it came to', () => {
