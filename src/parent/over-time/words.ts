@@ -56,7 +56,7 @@ export const overTimeWords = {
     `Of ${of} wrong answers most often: ${first}, ${hits} times.`,
   ratioSays: (ratio: string, low: string, high: string) =>
     `Answers took ${ratio} times as long on days with the clock, most likely between ${low} and ${high} times.`,
-  ratioColumns: ['', 'Times as long'],
+  ratioColumns: ['With the clock', 'Times as long'],
   ratioRows: { middle: 'in the middle', low: 'most likely at least', high: 'most likely at most' },
   shorter: 'quicker with it',
   same: 'the same',

@@ -1,0 +1,118 @@
+import { within } from '@testing-library/preact';
+import { expect, test } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import { place } from '../../../src/parent/place';
+import { findings } from '../axe';
+import { boatDesk } from '../boat-desk';
+import { fakeDesk } from '../fake-desk';
+import { twoChildren } from '../made-household';
+import { openPages } from '../open-pages';
+import { until } from '../until';
+
+async function factsOf(child: string) {
+  const view = await openPages(boatDesk(), 'facts');
+  await userEvent.click(await view.findByRole('button', { name: child }));
+  await view.findAllByRole('grid');
+  return view;
+}
+
+test('sentences stand first, then the grid, then the same as a table', async () => {
+  const { getByRole } = await factsOf('Juniper');
+  const section = getByRole('region', { name: 'Division' });
+  const parts = [...section.querySelectorAll('h2, .said-reading, [role="grid"], details')];
+  expect(parts.map(({ tagName }) => tagName)).toEqual(['H2', 'DIV', 'TABLE', 'DETAILS']);
+  expect(section.textContent).toMatch(/Of \d+ facts: \d+ quick/);
+});
+
+test('every fact is told by a shape and a word, and says so; no two states have one shape', async () => {
+  const { container } = await factsOf('Teo');
+  const shapes = new Map<string, string>();
+  const cells = [...container.querySelectorAll<HTMLElement>('.state-grid button[data-met="true"]')];
+  expect(cells.length).toBeGreaterThan(40);
+  for (const cell of cells) {
+    const says = cell.getAttribute('aria-label') ?? '';
+    expect(says).toMatch(/ = \d+, (quick|slow|uneven|to learn|not enough answers yet)/);
+    const state = says.split(', ')[1] ?? '';
+    const shape = cell.querySelector('svg')?.innerHTML ?? '';
+    expect(shape).not.toBe('');
+    expect(shapes.get(state) ?? shape).toBe(shape);
+    shapes.set(state, shape);
+  }
+  const key = [...container.querySelectorAll('.state-key li')].map(
+    (line) => line.querySelector('svg')?.innerHTML,
+  );
+  expect(new Set(key).size).toBe(5);
+});
+
+test('facts never met are marked by a word, ties and facts with 0 or 1 apart', async () => {
+  const { getByRole } = await factsOf('Juniper');
+  const grid = within(getByRole('grid'));
+  grid.getByRole('button', { name: '49 ÷ 7 = 7, not met yet, a tie' });
+  grid.getByRole('button', { name: /^0 ÷ 9 = 0, not met yet, with 0 or 1$/ });
+  expect(getByRole('region', { name: 'Division' }).textContent).toMatch(
+    /Ties, counted apart: \d+ of \d+ quick/,
+  );
+});
+
+test('by keyboard alone: arrows to a fact, Enter for its answers, Close back to where one was', async () => {
+  const { container, findByRole, getByRole } = await factsOf('Teo');
+  const first = container.querySelector<HTMLElement>('.state-grid [tabindex="0"]');
+  first?.focus();
+  await userEvent.keyboard('{PageDown}{End}{ArrowLeft}');
+  const at = document.activeElement as HTMLElement;
+  expect(at.dataset['fact']).toBe('mul-9-8');
+  await userEvent.keyboard('{ArrowUp}{ArrowUp}{Enter}');
+  const history = await findByRole('region', { name: '7 × 8 = 56' });
+  await until(() => expect(document.activeElement?.textContent).toBe('7 × 8 = 56'));
+  expect(place.value.fact).toBe('mul-7-8');
+  expect(history.querySelectorAll('tbody tr').length).toBeGreaterThan(10);
+  await userEvent.click(within(history).getByRole('button', { name: 'Close' }));
+  await until(() => expect((document.activeElement as HTMLElement).dataset['fact']).toBe('mul-7-8'));
+  expect(getByRole('button', { name: /^7 × 8 = 56/ }).getAttribute('aria-pressed')).toBe('false');
+});
+
+test('a fact opens to its answers: day, given, think time, clock, and a cause beside each wrong one', async () => {
+  const { container, findByRole } = await factsOf('Teo');
+  await userEvent.click(container.querySelector('[data-fact="mul-7-8"]') as HTMLElement);
+  const history = await findByRole('region', { name: '7 × 8 = 56' });
+  const rows = [...history.querySelectorAll('tbody tr')].map((row) =>
+    [...row.querySelectorAll('th, td')].map((cell) => cell.textContent ?? ''),
+  );
+  for (const [day, given, outcome, think, clock, cause] of rows) {
+    expect(day).toMatch(/^\w{3} \d{1,2} \w{3} 2026/);
+    expect(think).toMatch(/^(\d+\.\d s|–)/);
+    expect(clock).toMatch(/^with(out)?$/);
+    if (outcome?.startsWith('wrong')) expect(cause).not.toBe('');
+    else expect(cause).toBe('');
+    expect(given).not.toBe(outcome === 'right' ? undefined : '56');
+  }
+  expect(rows.some(([, , outcome]) => outcome?.startsWith('wrong'))).toBe(true);
+  await userEvent.click(within(history).getAllByRole('button', { name: /2026$/ })[0] as HTMLElement);
+  await findByRole('heading', { level: 1, name: /^Teo, / });
+});
+
+test('each number can be asked how it is known, and answers in two lines', async () => {
+  const { container, getAllByRole } = await factsOf('Wren');
+  const asks = getAllByRole('button', { name: /^How do you know\?/ });
+  expect(asks.length).toBeGreaterThan(1);
+  const lines = container.querySelector<HTMLElement>('.how-lines');
+  expect(lines?.hidden).toBe(true);
+  await userEvent.click(asks[0] as HTMLElement);
+  await until(() => expect(lines?.hidden).toBe(false));
+  expect(lines?.querySelectorAll('p')).toHaveLength(2);
+});
+
+test('nothing is wrong with it to axe, a fact open or not', async () => {
+  for (const child of ['Wren', 'Teo', 'Juniper']) {
+    const { container } = await factsOf(child);
+    expect(await findings(container)).toEqual([]);
+    await userEvent.click(container.querySelector('[data-met="true"]') as HTMLElement);
+    await until(() => expect(container.querySelector('.fact-history')).not.toBeNull());
+    expect(await findings(container)).toEqual([]);
+  }
+});
+
+test('before the first answer it says that there is none', async () => {
+  const { findByText } = await openPages(fakeDesk('2026-11-25', twoChildren), 'facts');
+  await findByText('No fact has been answered yet.');
+});
