@@ -3,7 +3,18 @@ import { keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, expectQuiet, openDevice, reload } from './device';
 import { setFull, withDisk } from './full-disk';
 import { daysOn } from './other-day';
-import { addChild, choosePin, fill, openPages, pin, press, seeHeading, setUp, turnTo } from './parent-hand';
+import {
+  addChild,
+  choose,
+  choosePin,
+  fill,
+  openPages,
+  pin,
+  press,
+  seeHeading,
+  setUp,
+  turnTo,
+} from './parent-hand';
 import { putStored, readStored, storedSats, storedVisits } from './stored';
 
 afterEach(closeDevices);
@@ -128,8 +139,7 @@ test('a record of a later version is told of on the parent’s pages, and stays 
   await reload(page);
   await openPages(page);
   await page.getByText('One record was made by a newer version of Sumstitch.').waitFor();
-  await turnTo(page, 'Settings');
-  await page.getByLabel('hidden until the bell', { exact: true }).check();
+  await choose(page, 'The clock, when there is one, is', 'hidden until the bell');
   await expect
     .poll(async () => Object.keys(await readStored(page)).filter((at) => at.startsWith('home/')).length)
     .toBe(4);
@@ -155,8 +165,7 @@ test('with the device’s date set back a year the child goes on, and every reco
   await openPages(page);
   await turnTo(page, 'Sittings');
   expect(await page.locator('tbody tr').count()).toBe(2);
-  await turnTo(page, 'Settings');
-  await page.getByLabel('with a clock', { exact: true }).check();
+  await choose(page, 'Sheets are sat', 'with a clock');
   const sats = await storedSats(page);
   expect(sats.map(({ purpose }) => purpose)).toEqual(['practice', 'sheet']);
   expect(sats[1]?.startedAt).toBeLessThan(sats[0]?.startedAt ?? 0);

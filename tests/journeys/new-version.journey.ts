@@ -3,6 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { type BrowserContext, builtFolder, launch, type Page, type Served, serveBuilt } from './browser';
+import { keyHand, keysFor, nextCard, sit } from './child-hand';
+import { press, seeHeading, setUp } from './parent-hand';
 
 let folder: string;
 let served: Served;
@@ -20,29 +22,44 @@ afterEach(async () => {
   rmSync(folder, { recursive: true });
 });
 
-test('a new version waits, is taken when asked for, and leaves nothing of the old one', async () => {
+test('a new version is taken between sittings, by itself, and leaves nothing of the old one', async () => {
   const page = await visit();
   const [before] = await cacheNames(page);
   publishNext();
-  await page.evaluate(lookForUpdate);
-  await page.reload();
-  expect(await page.title()).toBe('Sumstitch');
-  expect(await cacheNames(page)).toHaveLength(2);
-
-  await page.evaluate(askToTakeOver);
+  await lookForUpdate(page);
+  await expect.poll(() => page.title()).toBe('Sumstitch, the next');
   await expect.poll(() => cacheNames(page)).toHaveLength(1);
   expect(await cacheNames(page)).not.toContain(before);
-  await page.reload();
-  expect(await page.title()).toBe('Sumstitch, the next');
+});
+
+test('in mid-sheet it waits, and is taken when the sheet is done, the child’s step being the same', async () => {
+  const page = await visit();
+  const device = { page, cdp: await context.newCDPSession(page) };
+  await setUp(page, 'Wren');
+  await press(page, 'OK');
+  await press(page, 'Begin');
+  await sit(page, await keyHand(device), { until: 2 });
+  publishNext();
+  await lookForUpdate(page);
+  await expect.poll(() => cacheNames(page)).toHaveLength(2);
+  // Long enough for a worker that would take over to have done so, which takes about a second.
+  await page.waitForTimeout(2_500);
+  expect(await page.title()).toBe('Sumstitch');
+  const hand = await keyHand(device);
+  await sit(page, hand, { until: 2 });
+  const last = await nextCard(page, null);
+  if (!last) throw new Error('There is no fifth card.');
+  for (const key of [...keysFor(last, 'right'), 'done' as const]) await hand.press(key, last.seenMs + 320);
+  await expect.poll(() => page.title()).toBe('Sumstitch, the next');
+  await seeHeading(page, "Today's sheet");
 });
 
 test('a new version declines while a second window is open, which may be in mid-sheet', async () => {
   const page = await visit();
   const second = await visit();
   publishNext();
-  await page.evaluate(lookForUpdate);
-  await page.evaluate(askToTakeOver);
-  // Long enough for a worker that would take over to have done so, which takes about a second.
+  await lookForUpdate(page);
+  await expect.poll(() => cacheNames(page)).toHaveLength(2);
   await page.waitForTimeout(2_500);
   expect(await cacheNames(page)).toHaveLength(2);
   await second.close();
@@ -74,10 +91,9 @@ function cacheNames(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => caches.keys());
 }
 
-async function lookForUpdate(): Promise<void> {
-  const registration = await navigator.serviceWorker.ready;
-  await registration.update();
-  while (!registration.waiting) await new Promise((done) => setTimeout(done, 20));
+/** Asks for what is new; the page may reload with it before it can answer. */
+async function lookForUpdate(page: Page): Promise<void> {
+  await page.evaluate(() => void navigator.serviceWorker.ready.then((registration) => registration.update()));
 }
 
 async function askToTakeOver(): Promise<void> {

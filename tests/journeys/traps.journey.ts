@@ -20,7 +20,7 @@ async function beginSheet({ isTimed, length = 25 }: { readonly isTimed: boolean;
   const { page } = device;
   await setUp(page, 'Wren');
   await openPages(page);
-  await setNumbers(page, { 'Length of a sheet': `${length}` });
+  if (length !== 25) await setNumbers(page, { 'Length of a sheet': `${length}` });
   if (isTimed) await choose(page, 'Sheets are sat', 'with a clock');
   await handOver(page, 'Wren');
   await press(page, 'OK');
