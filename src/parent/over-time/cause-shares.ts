@@ -1,6 +1,6 @@
 import type { AnswerFlag } from '../../readings/errors/answer-flags';
 import { type Lift, liftOf } from '../../readings/errors/lift';
-import { causesOf } from '../reading/causes';
+import { wrongOnSheets } from '../../readings/errors/wrong-on-sheets';
 import type { ChildReading } from '../reading/child-reading';
 
 /** How often wrong answers carry a mark, against how often blind numbers would. */
@@ -33,11 +33,9 @@ export interface CausesOverTime {
   readonly shares: readonly CauseShare[] | null;
 }
 
-/** The causes of all wrong answers on sheets and rows, the commonest first. */
+/** The causes of all wrong answers on sheets, the commonest first. */
 export function causesOverTime(reading: ChildReading): CausesOverTime {
-  const errors = reading.log.sats
-    .filter(({ counts, ruled }) => counts && (ruled.sat.purpose === 'sheet' || ruled.sat.purpose === 'row'))
-    .flatMap(({ ruled }) => [...causesOf(reading, ruled).values()].map(({ error }) => error));
+  const errors = [...wrongOnSheets(reading.log).values()].flat();
   const keyed = errors.filter(({ given }) => given !== null && given !== '');
   const skipped = errors.length - keyed.length;
   if (keyed.length < fewestWrong) return { wrong: keyed.length, skipped, shares: null };

@@ -48,7 +48,7 @@ export const overTimeWords = {
     share: 'Share',
   },
   inAll: (wrong: number, skipped: number) =>
-    `${wrong} wrong ${wrong === 1 ? 'answer' : 'answers'} in all${skipped > 0 ? `, and ${skipped} skipped` : ''}.`,
+    `${wrong} wrong ${wrong === 1 ? 'answer' : 'answers'} on sheets in all${skipped > 0 ? `, and ${skipped} skipped` : ''}.`,
   tooFewWrong: 'Too few to share out.',
   says: (title: string, sheets: number, from: string, to: string, low: string, high: string) =>
     `${title}: ${sheets} ${sheets === 1 ? 'day' : 'days'} from ${from} to ${to}, between ${low} and ${high}.`,

@@ -1,6 +1,7 @@
 import type { RuledSat } from '../../core/household/history';
 import { type ReadError, readError } from '../../readings/errors/read-error';
-import { type PlacedError, wrongAnswersOf } from '../../readings/errors/wrong-answers-of';
+import type { PlacedError } from '../../readings/errors/wrong-answers-of';
+import { wrongIn } from '../../readings/errors/wrong-on-sheets';
 import type { ChildReading } from './child-reading';
 
 /** A wrong answer with what it looks like. */
@@ -11,9 +12,8 @@ export interface Cause {
 
 /** What was wrong or skipped in a sitting, by its place. */
 export function causesOf(
-  { child, reach }: Pick<ChildReading, 'child' | 'reach'>,
+  reading: Pick<ChildReading, 'child'>,
   ruled: Pick<RuledSat, 'sat' | 'rulings'>,
 ): ReadonlyMap<number, Cause> {
-  const errors = wrongAnswersOf(ruled, child.settings.keypad, reach);
-  return new Map(errors.map((error) => [error.place, { error, read: readError(error) }]));
+  return new Map(wrongIn(reading, ruled).map((error) => [error.place, { error, read: readError(error) }]));
 }

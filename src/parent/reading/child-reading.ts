@@ -1,5 +1,4 @@
 import type { FactId } from '../../core/fact/fact';
-import type { Reach } from '../../core/fact/fact-list';
 import { type History, noHistory } from '../../core/household/history';
 import type { Child, Household } from '../../core/household/household';
 import type { Id } from '../../core/record/stamp';
@@ -20,8 +19,6 @@ import { findSet } from '../children/set-list';
 export interface ChildReading {
   readonly child: Child;
   readonly log: ChildLog;
-  /** How far the child's tables go. */
-  readonly reach: Reach;
   readonly facts: ReadonlyMap<FactId, FactReading>;
   readonly readiness: Readiness | null;
   readonly rates: readonly RateOverTime[];
@@ -52,7 +49,6 @@ function makeReading(household: Household, history: History, child: Child): Chil
   const facts = () => once('facts', () => readFacts(log()));
   return {
     child,
-    reach: reachOf(household, child),
     get log() {
       return log();
     },
@@ -81,9 +77,4 @@ function lazily() {
     if (!values.has(name)) values.set(name, make());
     return values.get(name) as T;
   };
-}
-
-function reachOf(household: Household, { currentSet, keptSets }: Child): Reach {
-  const sets = [...keptSets, ...(currentSet === null ? [] : [currentSet])];
-  return sets.some((set) => findSet(household, set)?.reach === 12) ? 12 : 9;
 }

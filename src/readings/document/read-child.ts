@@ -1,11 +1,11 @@
-import { isBasic } from '../../core/fact/fact-list';
 import { bandInFirst } from '../../core/marking/band-in-first';
 import type { ChildLog, ReadSat } from '../child-log/child-log';
 import { readTrial } from '../clock-trial/read-trial';
 import { type AnswerFlag, answerTests } from '../errors/answer-flags';
 import { liftOf } from '../errors/lift';
 import { readError } from '../errors/read-error';
-import { type PlacedError, wrongAnswersOf } from '../errors/wrong-answers-of';
+import type { PlacedError } from '../errors/wrong-answers-of';
+import { wrongOnSheets } from '../errors/wrong-on-sheets';
 import { readFacts } from '../facts/read-facts';
 import { handTimes } from '../hand-time/hand-time';
 import { readReadiness } from '../move-on/read-readiness';
@@ -32,7 +32,7 @@ export function readChild(log: ChildLog): DocumentChild {
   const clockEffect = readClockEffect(log);
   const trial = readTrial(log);
   const readiness = readReadiness(log, facts);
-  const wrong = wrongBySheet(log);
+  const wrong = wrongOnSheets(log);
   const byId = new Map(sats.map((read) => [read.ruled.sat.id, read]));
   return {
     child: child.id,
@@ -57,16 +57,6 @@ export function readChild(log: ChildLog): DocumentChild {
 }
 
 type WrongBySheet = ReadonlyMap<string, readonly PlacedError[]>;
-
-function wrongBySheet({ child, sats }: ChildLog): WrongBySheet {
-  const sheets = sats.filter(({ ruled, counts }) => counts && ruled.sat.purpose === 'sheet');
-  return new Map(
-    sheets.map(({ ruled, answers }) => {
-      const reach = answers.some(({ fact }) => !isBasic(fact.id)) ? 12 : 9;
-      return [ruled.sat.id, wrongAnswersOf(ruled, child.settings.keypad, reach)];
-    }),
-  );
-}
 
 function sittingOf(
   { child }: ChildLog,

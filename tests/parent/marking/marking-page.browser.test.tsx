@@ -27,7 +27,9 @@ const rulings = (desk: Awaited<ReturnType<typeof readTeos>>['desk']) =>
 test('a sitting stands answer by answer: fact, given, outcome in words, first key and time taken', async () => {
   const { container } = await readTeos();
   const rows = [...container.querySelectorAll('table.answers tbody tr')].map((row) =>
-    [...row.querySelectorAll('td, th')].map((cell) => cell.textContent?.replace(/Count as.*/, '').trim()),
+    [...row.querySelectorAll('td, th')].map((cell) =>
+      cell.textContent?.replace(/(Looks like|Perhaps a slip|Count as).*/, '').trim(),
+    ),
   );
   expect(rows).toHaveLength(25);
   expect(rows[1]).toEqual(['2', '2 × 7', '14', 'right', '2.2 s', '2.8 s']);
@@ -134,7 +136,7 @@ test('an untimed sheet’s first 45 s are a sentence', async () => {
   const desk = fakeDesk('2026-11-25', [...twoChildren, wrensSheet()]);
   const view = await openPages(desk, 'marking');
   await userEvent.click(await view.findByRole('button', { name: /^Wren, Wed/ }));
-  await view.findByText('Nine were right in the first 45 s: with a clock that would have been Firm.');
+  await view.findByText(/Nine were right in the first 45 s: with a clock that would have been Firm\./);
 });
 
 test('a ruling that can’t be stored is told, and nothing changes', async () => {
@@ -153,4 +155,33 @@ test('axe finds nothing on a sitting with keys and decisions', async () => {
   await findByRole('button', { name: /^Redo: The sitting/ });
   await userEvent.click(getByRole('checkbox', { name: 'Show every key' }));
   expect(await findings(container)).toEqual([]);
+});
+
+test('the sheet speaks first, each sentence with what it rests on a tap away', async () => {
+  const { container, findAllByRole } = await readTeos();
+  const [ask] = await findAllByRole('button', { name: /^How do you know\?/ });
+  await userEvent.click(ask as HTMLElement);
+  const said = container.querySelector('.said-reading');
+  await until(() => expect(said?.querySelectorAll('.how-lines:not([hidden]) p')).toHaveLength(2));
+  expect(said?.textContent).toContain('14 right by the bell');
+  const table = container.querySelector('table.answers');
+  expect(
+    said && table && said.compareDocumentPosition(table) & Node.DOCUMENT_POSITION_FOLLOWING,
+  ).toBeTruthy();
+  expect(await findings(container)).toEqual([]);
+});
+
+test('a cause stands beside each wrong answer, and a slip is proposed as a slip', async () => {
+  const wrong = (gave: string) => {
+    const sheet = teosSheet();
+    const visits = sheet.visits.map((visit) => (visit.place === 3 ? { ...visit, given: gave } : visit));
+    return readTeos([], { ...sheet, visits });
+  };
+  const { band } = await wrong('21');
+  expect(band()).toContain('Looks like: the answer to 3 × 7.');
+  const slip = await wrong('82');
+  expect(slip.band()).toContain('Perhaps a slip, not a miscalculation: the right digits, turned round.');
+  await slip.press('A slip: 4, 4 × 7');
+  await until(() => expect(slip.band()).toContain('wrong: a slip'));
+  expect(slip.band()).toContain('Looks like: the right digits, turned round.');
 });
