@@ -18,6 +18,7 @@ const childSettings = v.looseObject({
   keepTimes: v.boolean(),
   keypad: v.picklist(['phone', 'calculator']),
   hand: v.picklist(['right', 'left']),
+  setOrder: v.array(id),
 });
 
 const householdSettings = v.looseObject({
@@ -73,6 +74,7 @@ export const otherSchemas = [
     order: v.array(v.picklist(['thread', 'noClock'])),
   }),
   record('trialStopped', { child: id, trial: id }),
+  record('spreadAsked', { child: id, ops: v.array(v.picklist(['add', 'sub', 'mul', 'div'])) }),
   record('ruled', { child: id, target: id, targetDay: day, ruling }),
   record('undone', { target: id }),
   record('dayChanged', { child: id, day, change: dayChange }),

@@ -43,6 +43,7 @@ export const satSchema = v.looseObject({
   onWrong: v.picklist(['goOn', 'showAgain']),
   keepTimes: v.boolean(),
   second: v.exactOptional(v.literal(true)),
+  spread: v.exactOptional(v.looseObject({ spread: id, part: v.picklist([0, 1]) })),
   trial: v.exactOptional(v.looseObject({ trial: id, day: count })),
   day,
   offsetMin: v.number(),

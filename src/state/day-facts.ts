@@ -1,5 +1,5 @@
 import type { FactId } from '../core/fact/fact';
-import type { Household, Trial } from '../core/household/household';
+import type { Household, Spread, Trial } from '../core/household/household';
 import { type ChildSettings, defaultChildSettings } from '../core/record/settings';
 import type { Id } from '../core/record/stamp';
 import { setById } from '../core/set/teaching-sets';
@@ -10,11 +10,12 @@ export interface DayFacts {
   readonly set: { readonly id: Id; readonly facts: readonly FactId[] } | null;
   readonly kept: readonly FactId[];
   readonly trial: Trial | null;
+  readonly spread: Spread | null;
 }
 
 export function dayFacts(household: Household, id: Id): DayFacts {
   const child = household.children.find((other) => other.id === id);
-  if (!child) return { settings: defaultChildSettings, set: null, kept: [], trial: null };
+  if (!child) return { settings: defaultChildSettings, set: null, kept: [], trial: null, spread: null };
   const kept = new Set(child.ticked);
   for (const set of child.keptSets) for (const fact of factsOfSet(household, set) ?? []) kept.add(fact);
   const facts = child.currentSet === null ? null : factsOfSet(household, child.currentSet);
@@ -23,6 +24,7 @@ export function dayFacts(household: Household, id: Id): DayFacts {
     set: facts && child.currentSet !== null ? { id: child.currentSet, facts } : null,
     kept: [...kept],
     trial: child.trial,
+    spread: child.spread,
   };
 }
 

@@ -1,14 +1,16 @@
 import type { FactId } from '../fact/fact';
 import type { RuledSat } from '../household/history';
-import type { Trial } from '../household/household';
+import type { Spread, Trial } from '../household/household';
 import { nextRow, rowsFor } from '../marking/rows';
 import type { DayChange } from '../record/household-record';
+import type { SittingPlan } from '../record/sat';
 import type { ChildSettings } from '../record/settings';
 import type { Day, Id } from '../record/stamp';
 import { isAccurate } from '../summary/accuracy';
 import type { Summary } from '../summary/summary';
 import { planPractice } from './plan-practice';
 import { planAfterSheet, planSheet } from './plan-sheet';
+import { isSpreadSat, nextSpreadPart, planSpread } from './plan-spread';
 import { type SheetDay, sheetDays } from './sheet-day';
 import type { Need, Step } from './step';
 import { isTrialOn } from './trial-day';
@@ -26,6 +28,8 @@ export interface DaySource {
   readonly summary: Summary;
   /** The clock trial drawn last, stopped or not. */
   readonly trial: Trial | null;
+  /** A spread asked for and not over. */
+  readonly spread: Spread | null;
 }
 
 /** A child's day: what is left to do, what was sat, what waits for the parent. */
@@ -64,13 +68,12 @@ function stepsOf(
   today: readonly SheetDay[],
 ): readonly Step[] {
   const steps: Step[] = [];
-  if (isFirstTime(source)) steps.push({ what: 'told' });
   const before = sheets.filter(({ ruled }) => ruled.sat.day < source.today).at(-1);
   if (before && today.length === 0) steps.push(...mendingOf(source, before));
   if (today.length === 0) steps.push(...sheetSteps(source));
   for (const sheet of today) steps.push(...rowSteps(source, sheet), ...mendingOf(source, sheet));
   if (today.length > 0 || steps.some(({ what }) => what === 'sheet')) steps.push({ what: 'piece' });
-  return steps;
+  return steps.length > 0 && isFirstTime(source) ? [{ what: 'told' }, ...steps] : steps;
 }
 
 function isFirstTime({ sittings, summary }: DaySource): boolean {
@@ -78,9 +81,9 @@ function isFirstTime({ sittings, summary }: DaySource): boolean {
 }
 
 function sheetSteps(source: DaySource): readonly Step[] {
-  const { child, today, set, summary } = source;
-  if (!set || set.facts.length === 0) return [];
-  const plan = planSheet({ ...source, day: today, nth: 0, set });
+  const { child, today, summary } = source;
+  const plan = sheetPlan(source);
+  if (!plan) return [];
   const isPractised = plan.takesItself
     ? summary.practised.itself
     : summary.practised.done || summary.practised.itself;
@@ -89,6 +92,14 @@ function sheetSteps(source: DaySource): readonly Step[] {
     { what: 'practice', plan: planPractice(child, today, plan) },
     { what: 'sheet', plan },
   ];
+}
+
+/** A spread comes before the set: what it says may be another set. */
+function sheetPlan(source: DaySource): SittingPlan | null {
+  const { child, today, set, spread, settings } = source;
+  const part = nextSpreadPart(source);
+  if (spread && part !== null) return planSpread(child, spread, part, settings);
+  return set && set.facts.length > 0 ? planSheet({ ...source, day: today, nth: 0, set }) : null;
 }
 
 function rowSteps({ settings }: DaySource, sheet: SheetDay): readonly Step[] {
@@ -124,7 +135,8 @@ function rowsSent(settings: ChildSettings, { ruled, marked }: SheetDay): number 
 function needsOf(source: DaySource, today: readonly SheetDay[]): readonly Need[] {
   const { set, settings, summary } = source;
   const needs: Need[] = [];
-  if (!set || set.facts.length === 0) needs.push({ what: 'noSet' });
+  if (isSpreadSat(source)) needs.push({ what: 'spreadSat' });
+  else if (!source.spread && (!set || set.facts.length === 0)) needs.push({ what: 'noSet' });
   for (const sheet of today) needs.push(...needsOfSheet(settings, sheet));
   if (set && !settings.timed && !isTrialOn(source) && isAccurate(summary, new Set(set.facts)))
     needs.push({ what: 'proposeClock' });

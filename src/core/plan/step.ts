@@ -15,6 +15,8 @@ export type Step =
 /** What waits for the parent; the child's day never does. */
 export type Need =
   | { readonly what: 'noSet' }
+  /** Both days of a spread were sat: it proposes kept sets and a current one. */
+  | { readonly what: 'spreadSat' }
   /** Rows the rule proposes, to be sent on the parent's word. */
   | { readonly what: 'rowsWaiting'; readonly sitting: Id; readonly rows: number }
   /** Rows were sent as far as the rule goes and the facts still do not come. */

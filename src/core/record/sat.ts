@@ -74,13 +74,19 @@ export interface TrialDay {
   readonly day: number;
 }
 
+/** The half of a spread a sheet asked; `spread` is the id of the record that asked for it. */
+export interface SpreadHalf {
+  readonly spread: Id;
+  readonly part: 0 | 1;
+}
+
 /** Everything fixed before the first card. */
 export interface SittingPlan {
   readonly child: Id;
   readonly purpose: Purpose;
   /** The sheet a row or a mending belongs to. */
   readonly of: Id | null;
-  /** The set the sheet was made from. */
+  /** The set the sheet was made from; `null` where it is none: practice, a spread. */
   readonly set: Id | null;
   readonly seed: number;
   readonly prompts: readonly PromptId[];
@@ -98,6 +104,8 @@ export interface SittingPlan {
   readonly second?: true;
   /** Sat as a day of a clock trial, as it was drawn. */
   readonly trial?: TrialDay;
+  /** Sat as one half of a spread. */
+  readonly spread?: SpreadHalf;
 }
 
 /** When and on what a sitting began. `day` never changes, wherever the device travels. */

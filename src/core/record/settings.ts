@@ -1,4 +1,5 @@
 import type { Band } from '../marking/band';
+import type { Id } from './stamp';
 
 /** Where the allowed time shows: a thread in the hem, or nowhere until the bell. */
 export type Sight = 'thread' | 'hidden';
@@ -21,6 +22,8 @@ export interface ChildSettings {
   readonly keepTimes: boolean;
   readonly keypad: 'phone' | 'calculator';
   readonly hand: 'right' | 'left';
+  /** Ids of sets in the parent's own order; those not named keep their place in the default order. */
+  readonly setOrder: readonly Id[];
 }
 
 /** What holds for the whole household. */
@@ -45,6 +48,7 @@ export const defaultChildSettings: ChildSettings = {
   keepTimes: true,
   keypad: 'phone',
   hand: 'right',
+  setOrder: [],
 };
 
 /** Band names are a weave's firmness; a parent can rename them. */

@@ -34,7 +34,7 @@ export function stepSummary(
   const counted = sat.purpose === 'sheet' ? withSheet(summary, sat) : summary;
   if (rulings.notOwnWork) return counted;
   return withAnswers(
-    withTrialDay(counted, sat.child === child ? sat.trial : undefined),
+    withSpread(withTrialDay(counted, sat.child === child ? sat.trial : undefined), sat, child),
     sat.day,
     sat.clock === null,
     places,
@@ -68,6 +68,13 @@ function withTrialDay(summary: Summary, sat: TrialDay | undefined): Summary {
   if (!sat) return summary;
   const before = summary.trial?.trial === sat.trial ? summary.trial.days : [];
   return { ...summary, trial: { trial: sat.trial, days: [...new Set([...before, sat.day])] } };
+}
+
+/** A half broken off comes again, and so does one that another child sat. */
+function withSpread(summary: Summary, { spread, ended, child: by }: RuledSat['sat'], child: string): Summary {
+  if (!spread || ended !== 'finished' || by !== child) return summary;
+  const before = summary.spread?.spread === spread.spread ? summary.spread.parts : [];
+  return { ...summary, spread: { spread: spread.spread, parts: [...new Set([...before, spread.part])] } };
 }
 
 function withAnswers(summary: Summary, day: Day, untimed: boolean, places: readonly MarkedAnswer[]): Summary {

@@ -54,10 +54,12 @@ export interface Summary {
   readonly rounds: readonly RoundSummary[];
   /** Of the clock trial met last, which of its days have been sat; `null` before any. */
   readonly trial: { readonly trial: Id; readonly days: readonly number[] } | null;
+  /** Of the spread met last, which of its halves have been sat to their end; `null` before any. */
+  readonly spread: { readonly spread: Id; readonly parts: readonly number[] } | null;
 }
 
 /** Changes whenever the meaning of a summary does, so that no checkpoint outlives its rules. */
-export const summaryVersion = 4;
+export const summaryVersion = 5;
 
 /** A child who has not sat anything. */
 export const emptySummary: Summary = {
@@ -70,4 +72,5 @@ export const emptySummary: Summary = {
   untimed: [],
   rounds: [],
   trial: null,
+  spread: null,
 };

@@ -25,6 +25,7 @@ function source(over: Partial<DaySource> = {}): DaySource {
     sittings,
     summary: summarize(sittings),
     trial: null,
+    spread: null,
     ...over,
   };
 }

@@ -30,6 +30,7 @@ function source(over: Partial<DaySource> = {}): DaySource {
     sittings: [],
     summary: summarize([]),
     trial,
+    spread: null,
     ...over,
   };
 }
