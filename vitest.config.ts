@@ -74,6 +74,15 @@ export default defineConfig({
       },
       {
         test: {
+          name: 'evaluate',
+          environment: 'node',
+          include: ['tests/evaluation/**/*.evaluation.ts'],
+          testTimeout: 3_600_000,
+          disableConsoleIntercept: true,
+        },
+      },
+      {
+        test: {
           name: 'shots',
           environment: 'node',
           include: ['tests/shots/**/*.shot.ts'],

@@ -14,6 +14,7 @@ import type { Conditions } from '../rates/conditions';
 import type { TrendLine } from '../rates/trend';
 import type { Said } from '../sentences/sentence';
 import type { SittingReading } from '../sitting-verdict/sitting-reading';
+import type { Flustered } from '../sitting-verdict/verdict';
 
 /** Changes whenever a field's meaning does or one goes; a field more keeps it. */
 export const documentVersion = 1;
@@ -33,6 +34,8 @@ export interface DocumentChild {
   readonly set: Id | null;
   readonly facts: readonly DocumentFact[];
   readonly sittings: readonly DocumentSitting[];
+  /** Whether the child is called flustered now, by the looks taken and no others; `null` for no. */
+  readonly flustered: Flustered | null;
   readonly clockEffect: ClockEffect & { readonly said: readonly Said[] };
   readonly trial: (ReadTrial & { readonly said: Said }) | null;
   readonly readiness: (Readiness & { readonly said: readonly Said[] }) | null;

@@ -33,7 +33,8 @@ export function readChild(log: ChildLog): DocumentChild {
   const trial = readTrial(log);
   const readiness = readReadiness(log, facts);
   const wrong = wrongOnSheets(log);
-  const byId = new Map(sats.map((read) => [read.ruled.sat.id, read]));
+  const read = readSittings(log);
+  const byId = new Map(sats.map((one) => [one.ruled.sat.id, one]));
   return {
     child: child.id,
     name: child.name,
@@ -43,7 +44,8 @@ export function readChild(log: ChildLog): DocumentChild {
       fact: reading.fact.id,
       said: say(sentenceOfFact(reading), child.name),
     })),
-    sittings: readSittings(log).map((reading) => sittingOf(log, reading, byId.get(reading.sitting), wrong)),
+    sittings: read.sittings.map((reading) => sittingOf(log, reading, byId.get(reading.sitting), wrong)),
+    flustered: read.flustered,
     clockEffect: { ...clockEffect, said: sentencesOfClock(clockEffect).map((one) => say(one, child.name)) },
     trial: trial && { ...trial, said: say(sentenceOfTrial(trial), child.name) },
     readiness: readiness && {

@@ -2,8 +2,6 @@ import type { Flustered } from '../sitting-verdict/verdict';
 import type { Said, SheetSentence } from './sentence';
 import { about, capital, inWords, listed, many } from './wording';
 
-const bandWord = 'the band above';
-
 /** One sheet's sentences in words. `who` is the child's name. */
 export function saySheet(sentence: SheetSentence, who: string): Said {
   switch (sentence.kind) {
@@ -119,7 +117,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       const { mostAnswers, needed, keyedShare, restoringS } = sentence.verdict;
       const more = restoringS === null ? '' : ` ${restoringS} s would bring every band into reach.`;
       return {
-        text: `The answers come, but the keys take ${Math.round(keyedShare * 10)} tenths of the time: ${needed} right by the bell, for ${bandWord}, are out of reach at this pace.${more}`,
+        text: `The answers come, but the keys take ${Math.round(keyedShare * 10)} tenths of the time: ${needed} right by the bell, for the two top bands, are out of reach at this pace.${more}`,
         how: [
           `From the numbers ${who} copied: with nothing to think these hands enter at most ${mostAnswers} answers in the time allowed.`,
           'The bands come from pencil and paper. Keys are another thing, and the allowance is yours to change.',
@@ -127,11 +125,11 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       };
     }
     case 'checking': {
-      const { right, of, thinkS, onceQuick } = sentence.verdict;
+      const { right, of, thinkS, quickBefore, ofBefore } = sentence.verdict;
       return {
-        text: `${right} of ${of} right, ${about(thinkS)} each, though most have come quickly before: ${who} may know them and be checking.`,
+        text: `${right} of ${of} right, ${about(thinkS)} each, though the same facts have come quickly before: ${who} may know them and be checking.`,
         how: [
-          `${onceQuick} of ${of} were right in under about 3 s on some day before.`,
+          `Of ${ofBefore} earlier answers to them ${quickBefore} were right in under about 3 s.`,
           'A slow child without errors may know and check. Counting again looks the same from outside: ask.',
         ],
       };

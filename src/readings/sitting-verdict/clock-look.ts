@@ -12,15 +12,21 @@ import type { Flustered } from './verdict';
 /** Facts and days that are fewer can't be beyond chance (trade rule: no claim below six). */
 const fewest = 6;
 
-/** Answers of one day share its mood, so the days are asked besides the facts, at this level, one-sided. */
-const dayAlpha = 0.025;
+/**
+ * Answers of one day share its mood, so the days are asked besides the facts, one-sided. Right and wrong of a day are
+ * few, and say less of it than its times.
+ */
+const dayAlpha = { times: 0.025, rights: 0.05 } as const;
+
+/** How the two tests share the chance of error: right and wrong say less in so few answers, and get more of it. */
+const shares = { times: 0.35, rights: 0.65 } as const;
 
 /** From so many days between the two kinds on, practice alone could be what is seen, as in the clock effect. */
 const practiceDays = 3;
 
 /**
- * One look at the same facts on days with the clock and days without: slower, less often right, or neither. Half of
- * `alpha` goes to times, half to right and wrong. Who is called flustered is settled here and nowhere else.
+ * One look at the same facts on days with the clock and days without: slower, less often right, or neither. Two
+ * tests share `alpha`. Who is called flustered is settled here and nowhere else.
  */
 export function lookAtClock(meetings: readonly Meeting[], alpha: number): Flustered | null {
   const pairs = pairDays(meetings, windowDays);
@@ -29,8 +35,8 @@ export function lookAtClock(meetings: readonly Meeting[], alpha: number): Fluste
   if (facts.size < fewest || days.size < fewest) return null;
   const gaps = pairs.map(({ withClock, without }) => dayNumber(withClock.day) - dayNumber(without.day));
   if (mean(gaps) < -practiceDays) return null;
-  const ratio = slowerBy(pairs, alpha / 2);
-  const isLessRight = lessRight(pairs, meetings, alpha / 2);
+  const ratio = slowerBy(pairs, alpha * shares.times);
+  const isLessRight = lessRight(pairs, meetings, alpha * shares.rights);
   if (ratio === null && !isLessRight) return null;
   const { right, of } = countBy(pairs, meetings);
   return {
@@ -56,7 +62,7 @@ function slowerBy(pairs: readonly DayPair[], alpha: number): number | null {
   const byFact = groupBy(shifts, ({ fact }) => fact).map((own) => median(own.map(({ shift }) => shift)) ?? 0);
   const byDay = groupBy(shifts, ({ day }) => day).map((own) => mean(own.map(({ shift }) => shift)));
   if (byFact.length < fewest || byDay.length < fewest) return null;
-  const isBeyond = signedRank(byFact).pGreater <= alpha && signedRank(byDay).pGreater <= dayAlpha;
+  const isBeyond = signedRank(byFact).pGreater <= alpha && signedRank(byDay).pGreater <= dayAlpha.times;
   return isBeyond ? Math.exp(median(byFact) ?? 0) : null;
 }
 
@@ -68,7 +74,7 @@ function lessRight(pairs: readonly DayPair[], meetings: readonly Meeting[], alph
       : [{ day: withClock.day, loss: without.share - withClock.share }],
   );
   const byDay = groupBy(losses, ({ day }) => day).map((own) => mean(own.map(({ loss }) => loss)));
-  if (byDay.length < fewest || signedRank(byDay).pGreater > dayAlpha) return false;
+  if (byDay.length < fewest || signedRank(byDay).pGreater > dayAlpha.rights) return false;
   const tables = groupBy(judged(pairs, meetings), ({ fact }) => fact).map((own) => {
     const [one, other] = [
       own.filter(({ withClock }) => withClock),

@@ -1,21 +1,12 @@
-import type { FactId } from '../../core/fact/fact';
 import type { Day } from '../../core/record/stamp';
 import type { ReadSat } from '../child-log/child-log';
 import { windowDays } from '../clock-effect/clock-effect';
 import { meetingsOf } from '../clock-effect/meetings-of';
 import { dayNumber } from '../day-number';
 import { lookAtClock } from './clock-look';
+import { Crude } from './crude';
 import { firstLookDays, lastLookDays, lookAfter } from './looks';
 import type { Flustered } from './verdict';
-
-interface Crude {
-  n: number;
-  log: number;
-  right: number;
-}
-
-/** A difference of so few of its own standard errors, taken without pairing, would not pass the exact tests. */
-const fewestErrors = 1.4;
 
 /**
  * Follows the days with and without the clock over a season, and takes the looks that are due. A season ends with the
@@ -23,25 +14,26 @@ const fewestErrors = 1.4;
  */
 export class ClockWatch {
   #sheets: ReadSat[] = [];
-  #days = 0;
+  /** Days of one kind still waiting for one of the other, and how many have found theirs. */
+  #open = 0;
+  #openWithClock = false;
+  #pairs = 0;
   #lastDay = '';
-  #facts = new Map<FactId, { with: Crude; without: Crude }>();
+  readonly #crude = new Crude();
   #standing: Flustered | null = null;
 
   /** Takes in one sheet; what stands after it. */
   add(read: ReadSat): Flustered | null {
-    const { sat } = read.ruled;
     if (!saysSomething(read)) return this.#standing;
-    if (this.#days >= lastLookDays || this.#isAfterBreak(sat.day)) this.#begin();
+    const { day, clock } = read.ruled.sat;
+    if (this.#pairs >= lastLookDays || this.#isAfterBreak(day)) this.#begin();
     this.#sheets.push(read);
-    this.#count(read);
-    if (sat.clock === null || sat.day === this.#lastDay) return this.#standing;
-    this.#days += 1;
-    this.#lastDay = sat.day;
-    const look = lookAfter(this.#days);
+    this.#crude.add(read.answers);
+    const look = day !== this.#lastDay && this.#closesPair(clock !== null) ? lookAfter(this.#pairs) : null;
+    this.#lastDay = day;
     if (!look) return this.#standing;
     const meetings = () => this.#sheets.flatMap(({ ruled, marked }) => meetingsOf(ruled.sat, marked));
-    this.#standing = this.#mayFind() ? lookAtClock(meetings(), look.alpha) : null;
+    this.#standing = this.#crude.mayFind() ? lookAtClock(meetings(), look.alpha) : null;
     return this.#standing;
   }
 
@@ -52,53 +44,31 @@ export class ClockWatch {
 
   /** Whether no look has been possible yet. */
   isEarly(): boolean {
-    return this.#days < firstLookDays;
+    return this.#pairs < firstLookDays;
+  }
+
+  /** Counts one more day, like brackets, as the facts' own days are paired; whether it closes a pair. */
+  #closesPair(withClock: boolean): boolean {
+    const closes = this.#open > 0 && this.#openWithClock !== withClock;
+    this.#open += closes ? -1 : 1;
+    if (closes) this.#pairs += 1;
+    else this.#openWithClock = withClock;
+    return closes;
   }
 
   #isAfterBreak(day: Day): boolean {
-    const last = this.#sheets.at(-1)?.ruled.sat.day;
-    return last !== undefined && dayNumber(day) - dayNumber(last) > windowDays;
+    return this.#lastDay !== '' && dayNumber(day) - dayNumber(this.#lastDay) > windowDays;
   }
 
   #begin(): void {
     this.#sheets = [];
-    this.#days = 0;
-    this.#facts.clear();
-  }
-
-  #count({ answers, ruled }: ReadSat): void {
-    for (const { fact, firstKeyMs, outcome } of answers) {
-      let own = this.#facts.get(fact.id);
-      if (!own) {
-        own = { with: { n: 0, log: 0, right: 0 }, without: { n: 0, log: 0, right: 0 } };
-        this.#facts.set(fact.id, own);
-      }
-      const kind = ruled.sat.clock ? own.with : own.without;
-      kind.n += 1;
-      kind.log += firstKeyMs === null ? 0 : Math.log(firstKeyMs);
-      if (outcome === 'right') kind.right += 1;
-    }
-  }
-
-  /** Ten years hold thousands of looks: a crude one over the facts spares most of them the exact tests. */
-  #mayFind(): boolean {
-    const met = [...this.#facts.values()].filter(({ with: one, without: other }) => one.n > 0 && other.n > 0);
-    const slower = met.map(({ with: one, without: other }) => one.log / one.n - other.log / other.n);
-    const wronger = met.map(({ with: one, without: other }) => other.right / other.n - one.right / one.n);
-    return [slower, wronger].some((differences) => errorsOver(differences) >= fewestErrors);
+    this.#open = 0;
+    this.#pairs = 0;
+    this.#crude.clear();
   }
 }
 
-/** How many standard errors the mean of differences lies over 0. */
-function errorsOver(differences: readonly number[]): number {
-  const count = differences.length;
-  if (count < 2) return 0;
-  const mean = differences.reduce((sum, one) => sum + one, 0) / count;
-  const squares = differences.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  return mean === 0 ? 0 : mean / Math.sqrt(squares / (count - 1) / count);
-}
-
-/** As with the clock effect: the first sheet of a day, unbroken. */
+/** As with the clock effect: the first sheet of a day, the child's own, unbroken. */
 function saysSomething({ ruled, marked, counts }: ReadSat): boolean {
   return counts && !ruled.sat.second && (marked.noBand === null || marked.noBand === 'untimed');
 }

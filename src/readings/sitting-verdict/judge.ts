@@ -27,10 +27,10 @@ export function judge(sheet: Sheet, before: Before): readonly Verdict[] {
   const found = [
     before.hurry,
     flusteredBy(sheet, before),
+    checking(sheet),
     newness(sheet),
     notKnown(sheet),
     slowHands(sheet),
-    checking(sheet),
   ].flatMap((verdict): readonly Verdict[] => (verdict && asksFor(verdict, sheet) ? [verdict] : []));
   const standing = found.filter((verdict, index) =>
     found.slice(0, index).every(({ name }) => mayStandTogether(name, verdict.name)),

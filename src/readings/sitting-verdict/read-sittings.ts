@@ -9,26 +9,36 @@ import { Past } from './past';
 import { rushed } from './rushed';
 import { type Sheet, sheetOf } from './sheet';
 import type { RowsAfter, SittingReading } from './sitting-reading';
+import type { Flustered } from './verdict';
 
 /** How many sheets of the same kind just before are looked at for hurry. */
 const lastSheets = 8;
 
-/** Every sheet of a child, oldest first, each read by what came before it and never by what came after. */
-export function readSittings(log: ChildLog): readonly SittingReading[] {
-  return [...walk(log, () => true)];
+/** Every sheet of a child, and what stands of the clock after the last. */
+export interface Sittings {
+  /** Oldest first, each read by what came before it and never by what came after. */
+  readonly sittings: readonly SittingReading[];
+  /** What the last look at days with and without the clock found: whether the child is called flustered now. */
+  readonly flustered: Flustered | null;
+}
+
+/** Reads every sheet of a child. */
+export function readSittings(log: ChildLog): Sittings {
+  const watch = new ClockWatch();
+  return { sittings: [...walk(log, watch, () => true)], flustered: watch.standing() };
 }
 
 /** One sheet; `null` where the child has none of that id. */
 export function readSitting(log: ChildLog, sitting: Id): SittingReading | null {
-  return walk(log, ({ id }) => id === sitting).next().value ?? null;
+  return walk(log, new ClockWatch(), ({ id }) => id === sitting).next().value ?? null;
 }
 
 function* walk(
   log: ChildLog,
+  watch: ClockWatch,
   isWanted: (sat: ReadSat['ruled']['sat']) => boolean,
 ): Generator<SittingReading, undefined> {
   const past = new Past();
-  const watch = new ClockWatch();
   const last = { timed: [] as ReadSat[], untimed: [] as ReadSat[] };
   for (const read of log.sats) {
     const { sat } = read.ruled;

@@ -1,4 +1,4 @@
-import { type Band, bands, scaleLimit } from '../../core/marking/band';
+import { scaleLimit } from '../../core/marking/band';
 import { digitsOf } from '../../core/sitting/answer';
 import { quickMs } from '../facts/pace';
 import { type Fairness, keypadFairness, type SheetToKey } from '../hand-time/keypad-fairness';
@@ -24,30 +24,26 @@ export function keypadOf({ sat, read, hand }: Keyed, thinkMs = 0): Fairness | nu
   return keypadFairness(sheet, sat.clock.allowanceMs);
 }
 
+/** The lower of the two top bands, with which the day is done. */
+const wanted = 'even';
+
 /**
- * Thought of quickly, but keyed so slowly that keying fills most of the allowance: with the child's own think times
- * the band above can't be reached, and with longer allowance it can.
+ * Thought of quickly, but keyed so slowly that keying fills most of the allowance: at the child's own pace of thinking
+ * the two top bands can't be reached.
  */
 export function slowHands(sheet: Sheet): SlowHands | null {
-  const { band, isShort, read, sat, hand, thinkMs } = sheet;
-  const above = band === null ? undefined : bands[bands.indexOf(band) - 1];
-  if (!isShort || !above || above === 'thin' || !sat.clock || !hand || thinkMs === null || thinkMs >= quickMs)
-    return null;
+  const { isShort, read, sat, thinkMs } = sheet;
+  if (!isShort || !sat.clock || thinkMs === null || thinkMs >= quickMs) return null;
   const [alone, thinking] = [keypadOf(sheet), keypadOf(sheet, thinkMs)];
   if (!alone || !thinking) return null;
-  const keyedMs = (sat.clock.allowanceMs / Math.max(1, alone.mostAnswers)) * read.marked.reached;
-  const needed = neededFor(above, sheet);
-  if (needed <= thinking.mostAnswers || keyedMs < mostShare * sat.clock.allowanceMs) return null;
+  const needed = scaleLimit(read.marked.limits[wanted], read.marked.places.length);
+  const keyedShare = Math.min(1, read.marked.reached / Math.max(1, alone.mostAnswers));
+  if (needed <= thinking.mostAnswers || keyedShare < mostShare) return null;
   return {
     name: 'slowHands',
     mostAnswers: alone.mostAnswers,
     needed,
-    band: above,
-    keyedShare: Math.min(1, keyedMs / sat.clock.allowanceMs),
+    keyedShare,
     restoringS: thinking.restoringS,
   };
-}
-
-function neededFor(band: Exclude<Band, 'thin'>, { read }: Sheet): number {
-  return scaleLimit(read.marked.limits[band], read.marked.places.length);
 }

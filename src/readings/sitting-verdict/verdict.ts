@@ -1,5 +1,4 @@
 import type { FactId } from '../../core/fact/fact';
-import type { Band } from '../../core/marking/band';
 
 /** What may lie behind a count: one of these, or several side by side that don't contradict each other. */
 export type VerdictName = Verdict['name'];
@@ -52,27 +51,28 @@ export interface Flustered {
   readonly facts: number;
 }
 
-/** Thought of quickly, but keying fills most of the allowance, and at this pace the band above is out of reach. */
+/** Thought of quickly, but keying fills most of the allowance, and at this pace the two top bands are out of reach. */
 export interface SlowHands {
   readonly name: 'slowHands';
   /** What these hands could enter by the bell if nothing had to be thought. */
   readonly mostAnswers: number;
+  /** Right by the bell, for the lower of the two. */
   readonly needed: number;
-  readonly band: Band;
   /** Of the allowance, 0 to 1. */
   readonly keyedShare: number;
   /** The allowance with every band in reach at the child's own think time. */
   readonly restoringS: number | null;
 }
 
-/** All or nearly all right and slow, though most of the facts have come quickly before. */
+/** All or nearly all right and slow, though the same facts have come quickly before. */
 export interface Checking {
   readonly name: 'checking';
   readonly right: number;
   readonly of: number;
   readonly thinkS: number;
-  /** Facts that came in under about 3 s on a day before. */
-  readonly onceQuick: number;
+  /** Earlier answers to the same facts, and how many of them were right in under about 3 s. */
+  readonly quickBefore: number;
+  readonly ofBefore: number;
 }
 
 /** A count that asks no question. */
