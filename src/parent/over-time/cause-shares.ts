@@ -1,3 +1,4 @@
+import type { Day } from '../../core/record/stamp';
 import type { AnswerFlag } from '../../readings/errors/answer-flags';
 import { type Lift, liftOf } from '../../readings/errors/lift';
 import { wrongOnSheets } from '../../readings/errors/wrong-on-sheets';
@@ -33,9 +34,13 @@ export interface CausesOverTime {
   readonly shares: readonly CauseShare[] | null;
 }
 
-/** The causes of all wrong answers on sheets, the commonest first. */
-export function causesOverTime(reading: ChildReading): CausesOverTime {
-  const errors = [...wrongOnSheets(reading.log).values()].flat();
+/** The causes of wrong answers on the sheets of the days shown, the commonest first. */
+export function causesOverTime(
+  { log }: Pick<ChildReading, 'log'>,
+  isShown: (day: Day) => boolean,
+): CausesOverTime {
+  const sats = log.sats.filter(({ ruled }) => isShown(ruled.sat.day));
+  const errors = [...wrongOnSheets({ ...log, sats }).values()].flat();
   const keyed = errors.filter(({ given }) => given !== null && given !== '');
   const skipped = errors.length - keyed.length;
   if (keyed.length < fewestWrong) return { wrong: keyed.length, skipped, shares: null };

@@ -34,7 +34,7 @@ export function CausesSection({ causes, who }: CausesSectionProps) {
               <span>{overTimeWords.chanceNote}</span> <span>{overTimeWords.overlap}</span>
             </>
           }
-          table={{
+          table={() => ({
             columns: [columns.cause, columns.seen, columns.share, columns.chance, columns.lift],
             rows: shares.map(({ flag, hits, of, expected, lift }) => [
               causeNames[flag],
@@ -43,7 +43,7 @@ export function CausesSection({ causes, who }: CausesSectionProps) {
               expected.toFixed(1),
               lift === null ? '–' : lift.toFixed(1),
             ]),
-          }}
+          })}
         >
           <ShareChart
             says={overTimeWords.causesSay(causeNames[first.flag], first.hits, first.of)}

@@ -20,14 +20,14 @@ export function ClockSection({ effect, who }: { readonly effect: ClockEffect; re
       {ratio !== null && interval !== null && (
         <Figure
           title={overTimeWords.clockTitle}
-          table={{
+          table={() => ({
             columns: overTimeWords.ratioColumns,
             rows: [
               [ratioRows.middle, text(ratio)],
               [ratioRows.low, text(interval.low)],
               [ratioRows.high, text(interval.high)],
             ],
-          }}
+          })}
         >
           <RatioChart
             says={overTimeWords.ratioSays(text(ratio), text(interval.low), text(interval.high))}

@@ -1,9 +1,12 @@
+import { useSignal } from '@preact/signals';
 import type { Id } from '../../core/record/stamp';
+import type { Stretch } from '../../readings/rates/trend';
 import type { Desk } from '../../state/desk';
 import { DayChart } from '../chart/day-chart';
 import { Figure } from '../chart/figure';
 import { ChildTabs, chosenChild } from '../children/child-tabs';
 import { setName } from '../children/set-list';
+import { Choice } from '../parts/choice';
 import { Heading } from '../parts/heading';
 import { Said } from '../parts/said';
 import { shortDay } from '../parts/when';
@@ -18,6 +21,7 @@ import { ClockSection } from './clock-section';
 import { bandLines, countsAtEase } from './counts';
 import { type DayMinutes, minutesADay } from './minutes';
 import { RatesSection } from './rates-section';
+import { cutStretches, isWithin, type Span } from './span';
 import { StretchChart } from './stretch-chart';
 import { thinkTimes } from './think-times';
 import { TrendSaid } from './trend-said';
@@ -36,27 +40,31 @@ export function OverTimePage({ desk }: { readonly desk: Desk }) {
 }
 
 function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: Id }) {
+  const span = useSignal<Span>(84);
   const household = desk.household.value;
   const history = desk.history.value;
   const read = useRead(() => {
     const child = household.children.find(({ id }) => id === childId);
     if (!history || !child) return null;
     const reading = childReading(household, history, child);
-    const { sats } = reading.log;
+    const isShown = isWithin(span.value, reading.log.sats.at(-1)?.ruled.sat.day ?? '');
+    const sats = reading.log.sats.filter(({ ruled }) => isShown(ruled.sat.day));
     return {
       reading,
       sheets: sats.filter(({ ruled }) => ruled.sat.purpose === 'sheet').length,
+      isShown,
       byBell: reading.rates.find(({ rate }) => rate === 'count')?.stretches ?? [],
-      atEase: countsAtEase(sats),
-      think: thinkTimes(sats),
+      atEase: countsAtEase(reading.log.sats),
+      think: thinkTimes(reading.log.sats),
       minutes: minutesADay(sats),
-      causes: causesOverTime(reading),
+      causes: causesOverTime(reading, isShown),
       keypad: saidOfKeypad(reading),
     };
-  }, [household, history, childId]);
+  }, [household, history, childId, span.value]);
   if (!read) return <p role="status">{insideWords.historyLoading}</p>;
   if (read.sheets === 0) return <p>{overTimeWords.nobody}</p>;
-  const { reading, byBell, atEase, think } = read;
+  const { reading, byBell, atEase, think, isShown } = read;
+  const shown = (stretches: readonly Stretch[]) => cutStretches(stretches, isShown);
   const name = (set: Id | null) => setName(household, set);
   const who = reading.child.name;
   const { limits } = reading.child.settings;
@@ -66,22 +74,31 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
   );
   return (
     <>
+      <Choice
+        legend={overTimeWords.howFarBack}
+        inRow
+        options={spans.map((value) => ({ value: value ?? 0, label: overTimeWords.spans[value ?? 0] }))}
+        value={span.value ?? 0}
+        onChoose={(value) => {
+          span.value = spans.find((one) => (one ?? 0) === value) ?? null;
+        }}
+      />
       <section>
         <h2>{overTimeWords.counts}</h2>
         <TrendSaid of="count" withClock={true} stretches={byBell} who={who} />
         <div class="charts">
           <StretchChart
             title={overTimeWords.byBell}
-            stretches={byBell}
+            stretches={shown(byBell)}
             mark="dot"
-            levels={bandLines(byBell, limits, household.settings.bandNames)}
+            levels={bandLines(shown(byBell), limits, household.settings.bandNames)}
             isCount
             top={longest}
             setName={name}
           />
           <StretchChart
             title={overTimeWords.atEase}
-            stretches={atEase}
+            stretches={shown(atEase)}
             mark="diamond"
             isCount
             top={longest}
@@ -95,16 +112,23 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
         <TrendSaid of="think" withClock={false} stretches={think} who={who} />
         <p class="hint">{overTimeWords.thinkNote}</p>
         {think.length === 0 && <p>{overTimeWords.noThink}</p>}
-        <StretchChart title={overTimeWords.thinkTitle} stretches={think} mark="diamond" setName={name} />
+        <StretchChart
+          title={overTimeWords.thinkTitle}
+          stretches={shown(think)}
+          mark="diamond"
+          setName={name}
+        />
       </section>
       <CausesSection causes={read.causes} who={who} />
       <ClockSection effect={reading.clockEffect} who={who} />
       <TrialSection desk={desk} reading={reading} />
-      <RatesSection rates={reading.rates} setName={name} who={who} />
+      <RatesSection rates={reading.rates} shown={shown} setName={name} who={who} />
       <MinutesSection days={read.minutes} />
     </>
   );
 }
+
+const spans: readonly Span[] = [84, 365, null];
 
 function MinutesSection({ days }: { readonly days: readonly DayMinutes[] }) {
   const { columns, minutesTitle } = overTimeWords;
@@ -124,12 +148,12 @@ function MinutesSection({ days }: { readonly days: readonly DayMinutes[] }) {
       <h2>{overTimeWords.minutes}</h2>
       <Figure
         title={minutesTitle}
-        table={{
+        table={() => ({
           columns: [columns.day, columns.minutes, columns.sittings],
           rows: days
             .map(({ day, minutes, sittings }) => [shortDay(day), minutes.toFixed(1), `${sittings}`])
             .toReversed(),
-        }}
+        })}
       >
         <DayChart
           says={says}

@@ -1,12 +1,15 @@
 import type { Id } from '../../core/record/stamp';
 import type { RateOverTime } from '../../readings/over-time/read-rates';
 import { publishedRanges } from '../../readings/rates/published-ranges';
+import type { Stretch } from '../../readings/rates/trend';
 import { StretchChart } from './stretch-chart';
 import { TrendSaid } from './trend-said';
 import { overTimeWords, rangeRow } from './words';
 
 export interface RatesSectionProps {
   readonly rates: readonly RateOverTime[];
+  /** Keeps what lies within the span the page shows. */
+  readonly shown: (stretches: readonly Stretch[]) => readonly Stretch[];
   readonly setName: (set: Id | null) => string;
   readonly who: string;
 }
@@ -17,7 +20,7 @@ const titles = {
 } as const;
 
 /** Facts and digits a minute, and what published ranges are and are not. */
-export function RatesSection({ rates, setName, who }: RatesSectionProps) {
+export function RatesSection({ rates, shown, setName, who }: RatesSectionProps) {
   return (
     <section>
       <h2>{overTimeWords.rates}</h2>
@@ -29,7 +32,7 @@ export function RatesSection({ rates, setName, who }: RatesSectionProps) {
               <TrendSaid of={rate} withClock={withClock} stretches={stretches} who={who} />
               <StretchChart
                 title={titles[rate][withClock ? 'with' : 'without']}
-                stretches={stretches}
+                stretches={shown(stretches)}
                 mark={withClock ? 'dot' : 'diamond'}
                 setName={setName}
               />

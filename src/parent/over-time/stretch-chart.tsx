@@ -30,7 +30,7 @@ export function StretchChart(props: StretchChartProps) {
     <Figure
       title={title}
       legend={<Legend mark={mark} levels={levels.length} trends={trends} breaks={breaks.length} />}
-      table={{ columns: columnsOf(isCount), rows: rowsOf(stretches, text, isCount, setName) }}
+      table={() => ({ columns: columnsOf(isCount), rows: rowsOf(stretches, text, isCount, setName) })}
     >
       <DayChart
         says={saysOf(title, points, text)}

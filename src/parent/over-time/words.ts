@@ -5,6 +5,8 @@ import type { PublishedRange } from '../../readings/rates/published-ranges';
 export const overTimeWords = {
   title: 'Over time',
   nobody: 'No sheet has been sat yet. What changes from sheet to sheet will stand here.',
+  howFarBack: 'How far back',
+  spans: { 84: 'Twelve weeks', 365: 'A year', 0: 'Everything' } as Readonly<Record<number, string>>,
   counts: 'The count, from sheet to sheet',
   think: 'Think time',
   minutes: 'Minutes a day',

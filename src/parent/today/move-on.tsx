@@ -77,10 +77,10 @@ export function MoveOn({ desk, child, readiness, said, acting }: MoveOnProps) {
             {todayWords.moveOn(setName(household, set), next.name)}
           </button>
         )}
-        <button type="button" onClick={() => turnTo('facts', { child: child.id })}>
+        <button type="button" class="quiet" onClick={() => turnTo('facts', { child: child.id })}>
           {todayWords.seeFacts}
         </button>
-        <button type="button" onClick={() => turnTo('children', { child: child.id })}>
+        <button type="button" class="quiet" onClick={() => turnTo('children', { child: child.id })}>
           {todayWords.chooseAnother}
         </button>
       </div>

@@ -3,11 +3,16 @@ import type { FactSet } from '../../core/set/fact-set';
 import { defaultOrder } from '../../core/set/teaching-sets';
 import { coveredFacts, findSet, proposedSet, tickedIn } from '../children/set-list';
 
-/** What follows a child's current set: the next of its operation that holds anything new, else the next of all. */
+/**
+ * What follows a child's current set: the next after it in its operation that holds anything new, then those passed over
+ * before it, then the next of all.
+ */
 export function nextSet(household: Household, child: Child): FactSet | null {
   const covered = coveredFacts(household, child);
   const current = child.currentSet === null ? null : findSet(household, child.currentSet);
-  const own = current?.op ? defaultOrder(current.op, current.reach) : [];
+  const order = current?.op ? defaultOrder(current.op, current.reach) : [];
+  const at = order.findIndex(({ id }) => id === current?.id);
+  const own = [...order.slice(at + 1), ...order.slice(0, Math.max(0, at))];
   const open = (set: FactSet) => set.id !== current?.id && tickedIn(set, covered) < set.facts.length;
   return own.find((set) => set.kind === 'group' && open(set)) ?? proposedSet(covered);
 }

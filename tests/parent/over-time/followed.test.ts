@@ -4,11 +4,14 @@ import { median } from '../../../src/core/marking/median';
 import { causesOverTime } from '../../../src/parent/over-time/cause-shares';
 import { bandLines, countsAtEase } from '../../../src/parent/over-time/counts';
 import { minutesADay } from '../../../src/parent/over-time/minutes';
+import { cutStretches, isWithin } from '../../../src/parent/over-time/span';
 import { thinkTimes } from '../../../src/parent/over-time/think-times';
 import { type ChildReading, childReading } from '../../../src/parent/reading/child-reading';
+import { dayNumber } from '../../../src/readings/day-number';
 import { boatDesk, crew } from '../boat-desk';
 
 const desk = boatDesk();
+const always = () => true;
 
 function readingOf(id: string): ChildReading {
   const household = desk.household.value;
@@ -27,12 +30,25 @@ test('a child’s readings are read once for the same history', () => {
   expect(readingOf(crew.teo.id).facts).toBe(teo.facts);
 });
 
-test('minutes are all of a day’s sittings together', () => {
+test('minutes are all of a day’s sittings together, and never longer than the clock ran', () => {
   const days = minutesADay(teo.log.sats);
   expect(new Set(days.map(({ day }) => day)).size).toBe(days.length);
-  const all = teo.log.sats.reduce((sum, { ruled }) => sum + (ruled.sat.endedMs ?? 0), 0);
-  expect(days.reduce((sum, { minutes }) => sum + minutes, 0)).toBeCloseTo(all / 60_000, 6);
   expect(days.reduce((sum, { sittings }) => sum + sittings, 0)).toBe(teo.log.sats.length);
+  for (const { day, minutes } of days) {
+    const own = teo.log.sats.filter(({ ruled }) => ruled.sat.day === day);
+    const whole = own.reduce((sum, { ruled }) => sum + (ruled.sat.endedMs ?? 0), 0) / 60_000;
+    expect(minutes).toBeGreaterThan(whole * 0.7);
+    expect(minutes).toBeLessThanOrEqual(whole);
+  }
+});
+
+test('time away from the screen is no minute of sitting: Juniper’s lock took over four of them', () => {
+  const away = juniper.log.sats.find(({ ruled }) =>
+    ruled.sat.away.some(({ fromMs, toMs }) => (toMs ?? 0) - (fromMs ?? 0) > 200_000),
+  );
+  const day = minutesADay(juniper.log.sats).find((one) => one.day === away?.ruled.sat.day);
+  expect(away?.ruled.sat.endedMs).toBeGreaterThan(240_000);
+  expect(day?.minutes).toBeLessThan(2.5);
 });
 
 test('think times come from sheets without the clock alone', () => {
@@ -73,12 +89,38 @@ test('bands begin at the limits scaled for each stretch’s length, named once',
 });
 
 test('causes count every wrong answer on sheets that was not accepted; few are not shared out', () => {
-  const { wrong, skipped, shares } = causesOverTime(teo);
+  const { wrong, skipped, shares } = causesOverTime(teo, always);
   const missed = teo.log.sats
     .filter(({ ruled, counts }) => counts && ruled.sat.purpose === 'sheet')
     .flatMap(({ marked }) => marked.places)
     .filter(({ outcome }) => outcome === 'wrong' || outcome === 'skipped');
   expect(wrong + skipped).toBe(missed.length);
   expect(shares?.every(({ hits, of }) => hits <= of && of === wrong)).toBe(true);
-  expect(causesOverTime(wren).wrong < 8).toBe(causesOverTime(wren).shares === null);
+  expect(causesOverTime(wren, always).wrong < 8).toBe(causesOverTime(wren, always).shares === null);
+});
+
+test('within a span are the days less than so long before the newest', () => {
+  const isShown = isWithin(84, '2026-11-25');
+  expect([isShown('2026-11-25'), isShown('2026-09-03'), isShown('2026-09-02')]).toEqual([true, true, false]);
+  expect(isWithin(null, '2026-11-25')('1999-01-01')).toBe(true);
+});
+
+test('a line cut off at the edge of a span is the same line', () => {
+  const stretches = thinkTimes(juniper.log.sats);
+  const whole = stretches.find(({ line }) => line !== null);
+  const second = whole?.points[1]?.day ?? '';
+  const [cut] = cutStretches(whole ? [whole] : [], (day) => day >= second);
+  expect(cut?.points).toHaveLength((whole?.points.length ?? 0) - 1);
+  const [line, shorter] = [whole?.line, cut?.line];
+  const days = dayNumber(second) - dayNumber(whole?.points[0]?.day ?? '');
+  expect(shorter?.first).toBeCloseTo((line?.first ?? 0) + ((line?.perWeek ?? 0) * days) / 7, 9);
+  expect(shorter?.last).toBe(line?.last);
+  expect(cutStretches(stretches, () => false)).toEqual([]);
+});
+
+test('causes are of the days shown alone', () => {
+  const all = causesOverTime(teo, always).wrong;
+  const late = causesOverTime(teo, (day) => day > '2026-11-10').wrong;
+  expect(late).toBeGreaterThan(0);
+  expect(late + causesOverTime(teo, (day) => day <= '2026-11-10').wrong).toBe(all);
 });

@@ -5,6 +5,7 @@ import { boatDesk } from '../boat-desk';
 import { fakeDesk } from '../fake-desk';
 import { twoChildren } from '../made-household';
 import { openPages } from '../open-pages';
+import { until } from '../until';
 
 async function overTimeOf(child: string) {
   const view = await openPages(boatDesk(), 'overTime');
@@ -21,6 +22,10 @@ test.each(['Wren', 'Teo', 'Juniper'])(
     expect(figures.length).toBeGreaterThanOrEqual(4);
     expect(getAllByRole('img')).toHaveLength(figures.length);
     for (const figure of figures) {
+      expect(figure.querySelector('table')).toBeNull();
+      const details = figure.querySelector('details');
+      if (details) details.open = true;
+      await until(() => expect(figure.querySelector('table')).not.toBeNull());
       const chart = figure.querySelector('[role="img"]');
       expect(chart?.getAttribute('aria-label')).toMatch(/^[A-Z].*\.$/);
       const marks = figure.querySelectorAll('.chart-frame .mark, .chart-frame .bar').length;
@@ -86,9 +91,23 @@ test('published ranges are shown as what they are, never drawn on a chart', asyn
 test('nothing is wrong with it to axe, its tables open', async () => {
   for (const child of ['Wren', 'Teo', 'Juniper']) {
     const { container } = await overTimeOf(child);
-    for (const details of container.querySelectorAll('details')) details.open = true;
+    const behind = [...container.querySelectorAll('details')];
+    for (const details of behind) details.open = true;
+    await until(() => expect(behind.every((one) => one.querySelector('table'))).toBe(true));
     expect(await findings(container)).toEqual([]);
   }
+});
+
+test('how far back is the parent\u2019s to choose', async () => {
+  const { getByRole, container } = await overTimeOf('Wren');
+  const bars = () => container.querySelectorAll('.bar').length;
+  const days = bars();
+  await userEvent.click(getByRole('radio', { name: 'Everything' }));
+  await until(() =>
+    expect((getByRole('radio', { name: 'Everything' }) as HTMLInputElement).checked).toBe(true),
+  );
+  // Eight weeks lie within the twelve.
+  expect(bars()).toBe(days);
 });
 
 test('before the first sheet it says what will stand there', async () => {

@@ -28,6 +28,11 @@ test('what follows is of the same operation, the first that holds anything new',
   expect(next('times-2', [ticked('times-5')])).toMatch(/^times-/);
 });
 
+test('what comes after it goes before what was passed over', () => {
+  expect(next('times-9')).not.toBe('times-2');
+  expect(next('times-5')).not.toBe('times-2');
+});
+
 test('a set kept already does not come again', () => {
   expect(next('times-2', [{ kind: 'setKept', child: 'ann', set: 'times-5', kept: true }])).not.toBe(
     'times-5',
