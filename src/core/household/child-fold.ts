@@ -2,7 +2,7 @@ import type { FactId } from '../fact/fact';
 import type { HouseholdRecord } from '../record/household-record';
 import { type ChildSettings, defaultChildSettings } from '../record/settings';
 import type { Id } from '../record/stamp';
-import type { Child, Trial } from './household';
+import type { Child, SpokenCheck, Spread, Trial } from './household';
 
 interface Draft {
   id: Id;
@@ -15,6 +15,8 @@ interface Draft {
   ticked: Set<FactId>;
   settings: ChildSettings;
   trial: Trial | null;
+  spread: Spread | null;
+  spoken: SpokenCheck[];
 }
 
 /** Folds the records in force, in the log's order, into the children that were added; `gone` are removed sets. */
@@ -43,6 +45,8 @@ function emptyDraft(id: Id): Draft {
     ticked: new Set(),
     settings: defaultChildSettings,
     trial: null,
+    spread: null,
+    spoken: [],
   };
 }
 
@@ -60,6 +64,7 @@ function change(draft: Draft, record: HouseholdRecord): void {
       return;
     case 'setStarted':
       draft.currentSet = record.set;
+      draft.spread = null;
       // A trial is of one set: facts of another can't be set beside its days.
       if (draft.trial && draft.trial.set !== record.set) draft.trial = { ...draft.trial, isStopped: true };
       return;
@@ -81,8 +86,15 @@ function change(draft: Draft, record: HouseholdRecord): void {
     case 'trialStopped':
       if (draft.trial?.id === record.trial) draft.trial = { ...draft.trial, isStopped: true };
       return;
+    case 'spreadAsked':
+      draft.spread = { id: record.id, ops: record.ops };
+      return;
+    case 'spokenChecked':
+      draft.spoken.push({ day: record.day, answers: record.answers });
+      return;
     case 'childDeleted':
     case 'setMade':
+    case 'lineWritten':
     case 'householdSettingsChanged':
     case 'ruled':
     case 'undone':
@@ -97,5 +109,6 @@ function finish(draft: Draft | undefined, gone: ReadonlySet<Id>): Child[] {
   const { added: _, ...child } = draft;
   const currentSet = child.currentSet !== null && gone.has(child.currentSet) ? null : child.currentSet;
   const keptSets = [...child.keptSets].filter((set) => set !== currentSet && !gone.has(set));
-  return [{ ...child, currentSet, keptSets }];
+  const spoken = child.spoken.toSorted((x, y) => (x.day < y.day ? -1 : x.day > y.day ? 1 : 0));
+  return [{ ...child, currentSet, keptSets, spoken }];
 }

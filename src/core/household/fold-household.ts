@@ -2,6 +2,7 @@ import { noRulings } from '../marking/sat-rulings';
 import type { HouseholdRecord, SetMade } from '../record/household-record';
 import { defaultHouseholdSettings, type HouseholdSettings } from '../record/settings';
 import type { Id, Stamp } from '../record/stamp';
+import { foldLines } from '../strategy/own-line';
 import { foldChildren } from './child-fold';
 import type { Household } from './household';
 import { inOrder } from './order';
@@ -23,6 +24,9 @@ const knownKinds: Record<Kind, true> = {
   householdSettingsChanged: true,
   trialDrawn: true,
   trialStopped: true,
+  lineWritten: true,
+  spokenChecked: true,
+  spreadAsked: true,
   ruled: true,
   undone: true,
 };
@@ -52,6 +56,7 @@ export function foldHousehold(records: readonly HouseholdRecord[]): Household {
     children: foldChildren(here, new Set(removed.map(({ id }) => id))),
     ownSets: kept,
     removedSets: removed,
+    lines: foldLines(ofKind(here, 'lineWritten')),
     settings: foldSettings(ofKind(here, 'householdSettingsChanged')),
     rulings: ofKind(all, 'ruled')
       .filter(isHere)

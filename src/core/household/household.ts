@@ -1,6 +1,6 @@
-import type { FactId } from '../fact/fact';
+import type { FactId, Operation } from '../fact/fact';
 import type { SatRulings } from '../marking/sat-rulings';
-import type { Ruled, TrialDrawn } from '../record/household-record';
+import type { Ruled, SpokenChecked, TrialDrawn } from '../record/household-record';
 import type { ChildSettings, HouseholdSettings } from '../record/settings';
 import type { Day, Id, Stamp } from '../record/stamp';
 
@@ -11,6 +11,18 @@ export interface Trial {
   readonly plan: TrialDrawn['plan'];
   readonly order: TrialDrawn['order'];
   readonly isStopped: boolean;
+}
+
+/** A spread asked for and not over: no set was started since. `id` is that of its record. */
+export interface Spread {
+  readonly id: Id;
+  readonly ops: readonly Operation[];
+}
+
+/** A spoken check held. */
+export interface SpokenCheck {
+  readonly day: Day;
+  readonly answers: SpokenChecked['answers'];
 }
 
 /** What is known of one child, the history apart. */
@@ -26,6 +38,9 @@ export interface Child {
   readonly ticked: ReadonlySet<FactId>;
   readonly settings: ChildSettings;
   readonly trial: Trial | null;
+  readonly spread: Spread | null;
+  /** Spoken checks held, by day. */
+  readonly spoken: readonly SpokenCheck[];
 }
 
 /** A parent's own set. */
@@ -58,6 +73,8 @@ export interface Household {
   readonly ownSets: readonly OwnSet[];
   readonly removedSets: readonly OwnSet[];
   readonly settings: HouseholdSettings;
+  /** The parent's own lines for facts. */
+  readonly lines: ReadonlyMap<FactId, string>;
   /** Every ruling on a child still here, oldest first. */
   readonly rulings: readonly RulingEntry[];
   readonly moves: readonly Move[];

@@ -1,4 +1,4 @@
-import type { FactId } from '../fact/fact';
+import type { FactId, Operation } from '../fact/fact';
 import type { ChildSettings, HouseholdSettings } from './settings';
 import type { Day, Id, Stamp } from './stamp';
 
@@ -22,6 +22,9 @@ export interface DayChange {
 
 /** What a day of a clock trial is: the clock seen as its thread, or no clock. */
 export type TrialKind = 'thread' | 'noClock';
+
+/** How a fact asked aloud came. */
+export type SpokenAnswer = 'right' | 'helped' | 'notYet';
 
 type Of<K extends string, Body> = Stamp & { readonly kind: K } & Body;
 
@@ -72,6 +75,19 @@ export type TrialDrawn = Of<
 >;
 /** A trial given up before its last day; `trial` is the id of the record that drew it. */
 export type TrialStopped = Of<'trialStopped', { readonly child: Id; readonly trial: Id }>;
+/** A short untimed spread over two days, over the groups of some operations; over once a set is started. */
+export type SpreadAsked = Of<'spreadAsked', { readonly child: Id; readonly ops: readonly Operation[] }>;
+/** A parent's own line for a fact, shown in place of the tool's with a new fact; `null` brings the tool's back. */
+export type LineWritten = Of<'lineWritten', { readonly fact: FactId; readonly line: string | null }>;
+/** What a parent heard at a spoken check: each fact right, right with help, or not yet. */
+export type SpokenChecked = Of<
+  'spokenChecked',
+  {
+    readonly child: Id;
+    readonly day: Day;
+    readonly answers: readonly { readonly fact: FactId; readonly came: SpokenAnswer }[];
+  }
+>;
 /** Takes back a household record, or another undoing. */
 export type Undone = Of<'undone', { readonly target: Id }>;
 export type DayChanged = Of<
@@ -92,5 +108,8 @@ export type HouseholdRecord =
   | HouseholdSettingsChanged
   | TrialDrawn
   | TrialStopped
+  | SpreadAsked
+  | LineWritten
+  | SpokenChecked
   | Ruled
   | Undone;

@@ -111,8 +111,23 @@ describe('a child', () => {
         ticked: new Set(),
         settings: defaultChildSettings,
         trial: null,
+        spread: null,
+        spoken: [],
       },
     ]);
+  });
+
+  test('has the spread asked for last, until a set is started; taking that back brings the spread back', () => {
+    const asked = { kind: 'spreadAsked', child: 'ann', ops: ['add', 'sub'] } as const;
+    const start = { kind: 'setStarted', child: 'ann', set: 'doubles' } as const;
+    const spreadOf = (...more: readonly Draft[]) => told(ann, ...more).children[0]?.spread;
+    expect(spreadOf()).toBeNull();
+    expect(spreadOf(asked)).toEqual({ id: 'r2', ops: ['add', 'sub'] });
+    expect(spreadOf(start, asked)).toMatchObject({ id: 'r3' });
+    expect(spreadOf(asked, start)).toBeNull();
+    expect(spreadOf(asked, start, { kind: 'undone', target: 'r3' })).toMatchObject({ id: 'r2' });
+    expect(spreadOf(asked, { kind: 'undone', target: 'r2' })).toBeNull();
+    expect(spreadOf(asked, { ...asked, ops: ['mul'] })).toEqual({ id: 'r3', ops: ['mul'] });
   });
 
   test('has the trial drawn last, until it is stopped or another set is started', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { FactId } from '../../../src/core/fact/fact';
+import { operations } from '../../../src/core/fact/fact-list';
 import type { DayChange, HouseholdRecord, Ruling } from '../../../src/core/record/household-record';
 import type { Draft, HistoryRecord, LogRecord } from '../../../src/core/record/record';
 import type { Sat, Visit } from '../../../src/core/record/sat';
@@ -128,6 +129,28 @@ const householdDraft: fc.Arbitrary<Draft> = fc.oneof(
     order: fc.constant(['thread', 'noClock'] as const),
   }),
   fc.record({ kind: fc.constant('trialStopped' as const), child, trial: anyTarget }),
+  fc.record({
+    kind: fc.constant('spreadAsked' as const),
+    child,
+    ops: fc.subarray([...operations], { minLength: 1 }),
+  }),
+  fc.record({
+    kind: fc.constant('lineWritten' as const),
+    fact: fc.constantFrom(...facts),
+    line: fc.option(fc.string()),
+  }),
+  fc.record({
+    kind: fc.constant('spokenChecked' as const),
+    child,
+    day,
+    answers: fc.array(
+      fc.record({
+        fact: fc.constantFrom(...facts),
+        came: fc.constantFrom('right' as const, 'helped' as const, 'notYet' as const),
+      }),
+      { maxLength: 3 },
+    ),
+  }),
   undone,
   undone,
 );
