@@ -12,7 +12,8 @@ try {
   if (file === undefined) throw new Error('Say which file: npm run --silent read -- FILE');
   const text = readText(file);
   if (isStale()) {
-    ensureInstalled();
+    // Not to be run beside another command that installs: where there are tools, they will do.
+    if (!existsSync(join(root, 'node_modules', 'vite'))) ensureInstalled();
     await buildCommand();
   }
   const { read } = await import(pathToFileURL(built).href);

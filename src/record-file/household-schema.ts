@@ -1,5 +1,10 @@
 import * as v from 'valibot';
-import { count, day, factId, id, stamp } from './stamp-schema';
+import type { Operation } from '../core/fact/fact';
+import type { DayChange, Ruling, SpokenAnswer, TrialDrawn, TrialKind } from '../core/record/household-record';
+import type { LogRecord } from '../core/record/record';
+import type { ChildSettings, HouseholdSettings } from '../core/record/settings';
+import { sight } from './sat-schema';
+import { count, day, type FieldsOf, factId, id, oneOf, stamp } from './stamp-schema';
 
 const perBand = <S extends v.GenericSchema>(of: S) =>
   v.looseObject({ firm: of, even: of, loose: of, thin: of });
@@ -8,15 +13,15 @@ const childSettings = v.looseObject({
   length: count,
   timed: v.boolean(),
   allowanceS: v.number(),
-  sight: v.picklist(['thread', 'hidden']),
+  sight,
   takesItself: v.boolean(),
   limits: v.looseObject({ firm: count, even: count, loose: count }),
   rows: perBand(count),
-  rowsSent: v.picklist(['itself', 'parent']),
+  rowsSent: oneOf<ChildSettings['rowsSent']>({ itself: true, parent: true }),
   keptShare: v.number(),
-  layout: v.picklist(['across', 'stacked']),
+  layout: oneOf<ChildSettings['layout']>({ across: true, stacked: true }),
   keepTimes: v.boolean(),
-  keypad: v.picklist(['phone', 'calculator']),
+  keypad: oneOf<ChildSettings['keypad']>({ phone: true, calculator: true }),
   hand: v.picklist(['right', 'left']),
   setOrder: v.array(id),
 });
@@ -25,57 +30,73 @@ const householdSettings = v.looseObject({
   bandNames: perBand(v.string()),
   sounds: v.boolean(),
   keySound: v.boolean(),
-});
+} satisfies FieldsOf<HouseholdSettings>);
+
+const rule = <W extends Ruling['what'], E extends FieldsOf<Omit<Extract<Ruling, { what: W }>, 'what'>>>(
+  what: W,
+  fields: E,
+) => v.looseObject({ what: v.literal(what), ...fields });
 
 const ruling = v.variant('what', [
-  v.looseObject({ what: v.literal('accept'), place: count }),
-  v.looseObject({ what: v.literal('slip'), place: count, slip: v.boolean() }),
-  v.looseObject({ what: v.literal('void') }),
-  v.looseObject({ what: v.literal('wrongChild'), child: id }),
-  v.looseObject({ what: v.literal('notOwnWork') }),
-  v.looseObject({ what: v.literal('bandAnyway') }),
-  v.looseObject({ what: v.literal('rows'), rows: count }),
+  rule('accept', { place: count }),
+  rule('slip', { place: count, slip: v.boolean() }),
+  rule('void', {}),
+  rule('wrongChild', { child: id }),
+  rule('notOwnWork', {}),
+  rule('bandAnyway', {}),
+  rule('rows', { rows: count }),
 ]);
 
 const dayChange = v.looseObject({
   timed: v.exactOptional(v.boolean()),
   length: v.exactOptional(count),
   skip: v.exactOptional(v.boolean()),
-});
+} satisfies FieldsOf<DayChange>);
 
-const record = <K extends string, E extends v.ObjectEntries>(kind: K, entries: E) =>
-  v.looseObject({ ...stamp, kind: v.literal(kind), ...entries });
+type Kind = Exclude<LogRecord['kind'], 'sat'>;
+type Fields<K extends Kind> = FieldsOf<Omit<Extract<LogRecord, { kind: K }>, keyof typeof stamp | 'kind'>>;
 
-/** Every kind of record but the sitting, as `core/record/household-record` has them. */
-export const otherSchemas = [
-  record('childAdded', { child: id, name: v.string(), edge: v.number() }),
-  record('childChanged', {
+const record = <K extends Kind, E extends Fields<K>>(kind: K, fields: E) =>
+  v.looseObject({ ...stamp, kind: v.literal(kind), ...fields });
+
+const operation = oneOf<Operation>({ add: true, sub: true, mul: true, div: true });
+const trialKind = oneOf<TrialKind>({ thread: true, noClock: true });
+const trialPlan = oneOf<TrialDrawn['plan']>({ eight: true, ten: true, twelveInPairs: true });
+const came = oneOf<SpokenAnswer>({ right: true, helped: true, notYet: true });
+
+/** Every kind of record but the sitting, each under its name, so that none can be forgotten. */
+const byKind = {
+  childAdded: record('childAdded', { child: id, name: v.string(), edge: v.number() }),
+  childChanged: record('childChanged', {
     child: id,
     name: v.exactOptional(v.string()),
     edge: v.exactOptional(v.number()),
     archived: v.exactOptional(v.boolean()),
   }),
-  record('childDeleted', { child: id }),
-  record('setMade', {
+  childDeleted: record('childDeleted', { child: id }),
+  setMade: record('setMade', {
     set: id,
     name: v.string(),
     facts: v.array(factId),
     removed: v.exactOptional(v.boolean()),
   }),
-  record('setStarted', { child: id, set: id }),
-  record('setKept', { child: id, set: id, kept: v.boolean() }),
-  record('factsTicked', { child: id, facts: v.array(factId), known: v.boolean() }),
-  record('childSettingsChanged', { child: id, changes: v.partial(childSettings) }),
-  record('householdSettingsChanged', { changes: v.partial(householdSettings) }),
-  record('trialDrawn', {
+  setStarted: record('setStarted', { child: id, set: id }),
+  setKept: record('setKept', { child: id, set: id, kept: v.boolean() }),
+  factsTicked: record('factsTicked', { child: id, facts: v.array(factId), known: v.boolean() }),
+  childSettingsChanged: record('childSettingsChanged', { child: id, changes: v.partial(childSettings) }),
+  householdSettingsChanged: record('householdSettingsChanged', { changes: v.partial(householdSettings) }),
+  trialDrawn: record('trialDrawn', { child: id, set: id, plan: trialPlan, order: v.array(trialKind) }),
+  trialStopped: record('trialStopped', { child: id, trial: id }),
+  spreadAsked: record('spreadAsked', { child: id, ops: v.array(operation) }),
+  lineWritten: record('lineWritten', { fact: factId, line: v.nullable(v.string()) }),
+  spokenChecked: record('spokenChecked', {
     child: id,
-    set: id,
-    plan: v.picklist(['eight', 'ten', 'twelveInPairs']),
-    order: v.array(v.picklist(['thread', 'noClock'])),
+    day,
+    answers: v.array(v.looseObject({ fact: factId, came })),
   }),
-  record('trialStopped', { child: id, trial: id }),
-  record('spreadAsked', { child: id, ops: v.array(v.picklist(['add', 'sub', 'mul', 'div'])) }),
-  record('ruled', { child: id, target: id, targetDay: day, ruling }),
-  record('undone', { target: id }),
-  record('dayChanged', { child: id, day, change: dayChange }),
-] as const;
+  ruled: record('ruled', { child: id, target: id, targetDay: day, ruling }),
+  undone: record('undone', { target: id }),
+  dayChanged: record('dayChanged', { child: id, day, change: dayChange }),
+} as const satisfies Readonly<Record<Kind, v.GenericSchema>>;
+
+export const otherSchemas = Object.values(byKind);

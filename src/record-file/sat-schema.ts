@@ -1,50 +1,95 @@
 import * as v from 'valibot';
-import { count, day, id, ms, promptId, stamp } from './stamp-schema';
+import type {
+  Away,
+  AwayReason,
+  Clock,
+  Key,
+  OnsetSource,
+  Purpose,
+  Sat,
+  SittingEnd,
+  SpreadHalf,
+  TrialDay,
+  Via,
+  Visit,
+  VisitEnd,
+} from '../core/record/sat';
+import type { Sight } from '../core/record/settings';
+import { count, day, type FieldsOf, id, ms, oneOf, promptId, stamp } from './stamp-schema';
 
-const key = v.picklist(['0', '1', '2', '3', '4', '5', '6', '7', '8', '9', 'back', 'done', 'skip']);
-const via = v.picklist(['touch', 'keys']);
+const digits = {
+  0: true,
+  1: true,
+  2: true,
+  3: true,
+  4: true,
+  5: true,
+  6: true,
+  7: true,
+  8: true,
+  9: true,
+} as const;
+const key = oneOf<Key>({ ...digits, back: true, done: true, skip: true });
+const via = oneOf<Via>({ touch: true, keys: true });
+const isTrue = v.exactOptional(v.literal(true));
+
+export const sight = oneOf<Sight>({ thread: true, hidden: true });
 
 const visit = v.looseObject({
   place: count,
   onsetMs: ms,
-  onsetBy: v.picklist(['element', 'elementCoarse', 'frame']),
+  onsetBy: oneOf<OnsetSource>({ element: true, elementCoarse: true, frame: true }),
   from: v.exactOptional(v.string()),
-  shown: v.exactOptional(v.literal(true)),
+  shown: isTrue,
   keys: v.array(v.strictTuple([key, ms, via])),
   late: v.exactOptional(count),
-  end: v.picklist(['taken', 'skipped', 'back', 'left']),
+  end: oneOf<VisitEnd>({ taken: true, skipped: true, back: true, left: true }),
   endMs: ms,
   given: v.nullable(v.string()),
-  took: v.nullable(v.picklist(['itself', 'done'])),
-  afterBell: v.exactOptional(v.literal(true)),
-});
+  took: v.nullable(oneOf<NonNullable<Visit['took']>>({ itself: true, done: true })),
+  afterBell: isTrue,
+} satisfies FieldsOf<Visit>);
 
 const away = v.looseObject({
-  why: v.picklist(['hidden', 'asleep', 'stopped', 'torn', 'clocks']),
+  why: oneOf<AwayReason>({ hidden: true, asleep: true, stopped: true, torn: true, clocks: true }),
   fromMs: ms,
   toMs: ms,
   afterVisits: count,
+} satisfies FieldsOf<Away>);
+
+const clock = v.looseObject({ allowanceMs: v.number(), sight } satisfies FieldsOf<Clock>);
+const trial = v.looseObject({ trial: id, day: count } satisfies FieldsOf<TrialDay>);
+const spread = v.looseObject({ spread: id, part: v.picklist([0, 1]) } satisfies FieldsOf<SpreadHalf>);
+
+const purpose = oneOf<Purpose>({
+  sheet: true,
+  row: true,
+  mending: true,
+  practice: true,
+  cards: true,
+  firstTry: true,
+  lines: true,
 });
 
-const clock = v.looseObject({ allowanceMs: v.number(), sight: v.picklist(['thread', 'hidden']) });
-
-/** One sitting, as `core/record/sat` has it. */
+/** One sitting. */
 export const satSchema = v.looseObject({
   ...stamp,
   kind: v.literal('sat'),
   child: id,
-  purpose: v.picklist(['sheet', 'row', 'mending', 'practice']),
+  purpose,
   of: v.nullable(id),
   set: v.nullable(id),
   seed: v.number(),
   prompts: v.array(promptId),
   clock: v.nullable(clock),
   takesItself: v.boolean(),
-  onWrong: v.picklist(['goOn', 'showAgain']),
+  onWrong: oneOf<Sat['onWrong']>({ goOn: true, showAgain: true }),
   keepTimes: v.boolean(),
-  second: v.exactOptional(v.literal(true)),
-  spread: v.exactOptional(v.looseObject({ spread: id, part: v.picklist([0, 1]) })),
-  trial: v.exactOptional(v.looseObject({ trial: id, day: count })),
+  shownFirst: v.exactOptional(v.array(count)),
+  lookBack: isTrue,
+  second: isTrue,
+  trial: v.exactOptional(trial),
+  spread: v.exactOptional(spread),
   day,
   offsetMin: v.number(),
   zone: v.string(),
@@ -53,6 +98,6 @@ export const satSchema = v.looseObject({
   isolated: v.boolean(),
   visits: v.array(visit),
   away: v.array(away),
-  ended: v.picklist(['finished', 'bell', 'stopped', 'torn']),
+  ended: oneOf<SittingEnd>({ finished: true, bell: true, stopped: true, torn: true }),
   endedMs: ms,
-});
+} satisfies FieldsOf<Sat>);

@@ -26,3 +26,11 @@ export const laterRecord = v.looseObject({
   v: v.pipe(v.number(), v.integer(), v.minValue(recordVersion + 1)),
   kind: v.string(),
 });
+
+/** One of the words of a union: each is a key here, so that none can be forgotten. */
+export function oneOf<T extends string>(words: Readonly<Record<T, true>>) {
+  return v.picklist(Object.keys(words) as [T, ...T[]]);
+}
+
+/** A schema for each field of a type: none can be forgotten, whether a record must have it or may. */
+export type FieldsOf<T> = { readonly [K in keyof T]-?: v.GenericSchema };

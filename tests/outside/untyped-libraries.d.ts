@@ -10,6 +10,7 @@ declare module 'jstat' {
     readonly binomial: Spread;
     readonly lognormal: Spread;
     readonly studentt: Spread;
+    readonly hypgeom: Pick<Spread, 'pdf'>;
   };
   const library: { readonly jStat: typeof jStat };
   export = library;

@@ -1,8 +1,8 @@
 import { type FactId, parseFact } from '../../src/core/fact/fact';
+import { foldHousehold } from '../../src/core/household/fold-household';
 import type { Child } from '../../src/core/household/household';
 import { noRulings } from '../../src/core/marking/sat-rulings';
 import type { Key, Sat, Visit } from '../../src/core/record/sat';
-import { defaultChildSettings } from '../../src/core/record/settings';
 import { type ChildLog, readChildLog } from '../../src/readings/child-log/child-log';
 
 /** What a child did on a card: right after so many ms, or the digits it gave, or a skip. */
@@ -92,18 +92,23 @@ export function copiesAt(at: number, firstKeyMs: number): Sat {
   };
 }
 
-export const wren: Child = {
-  id: 'wren',
-  name: 'Wren',
-  edge: 0,
-  archived: false,
-  currentSet: 'times-4',
-  keptSets: [],
-  ticked: new Set(),
-  settings: defaultChildSettings,
-  trial: null,
-  spread: null,
-};
+/** A child as the household's fold makes it of its first record. */
+export function childOf(id: string, name: string): Child {
+  const added = {
+    id: `added-${id}`,
+    v: 1,
+    seq: 0,
+    device: 'tablet',
+    at: 0,
+    kind: 'childAdded',
+    child: id,
+  } as const;
+  const [child] = foldHousehold([{ ...added, name, edge: 0 }]).children;
+  if (!child) throw new Error('one child was added');
+  return child;
+}
+
+const wren: Child = { ...childOf('wren', 'Wren'), currentSet: 'times-4' };
 
 /** A child's log with `facts` as its current set, whatever the set is called. */
 export function logOf(

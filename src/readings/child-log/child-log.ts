@@ -3,6 +3,7 @@ import type { ChildHistory, RuledSat } from '../../core/household/history';
 import type { Child } from '../../core/household/household';
 import { markSat } from '../../core/marking/mark-sat';
 import type { Marked } from '../../core/marking/marked';
+import type { Purpose } from '../../core/record/sat';
 import type { Id } from '../../core/record/stamp';
 import type { HandTime } from '../hand-time/hand-time';
 import type { Answer } from './answer';
@@ -68,11 +69,14 @@ export function readChildLog(
   };
 }
 
+/** What is answered without help: the summary counts the same. */
+const ownPurposes: ReadonlySet<Purpose> = new Set<Purpose>(['sheet', 'row', 'firstTry']);
+
 function readSat(ruled: RuledSat, { settings }: Child, handsThen: HandsThen): ReadSat {
   const { sat, rulings } = ruled;
   const marked = markSat(sat, rulings, settings.limits);
   const counts = !rulings.voided && !rulings.notOwnWork;
-  const isOwn = sat.purpose === 'sheet' || sat.purpose === 'row';
+  const isOwn = ownPurposes.has(sat.purpose);
   const hand = (device: Id, via: HandTime['via']) => handsThen(device, via, sat.day);
   return { ruled, marked, counts, answers: counts && isOwn ? answersOf(sat, marked, hand) : [] };
 }

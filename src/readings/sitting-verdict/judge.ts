@@ -65,11 +65,17 @@ function asksFor({ name }: Verdict, { isShort, sat }: Sheet): boolean {
 /** What the look found, where this sheet is one with the clock and has something of it. */
 function flusteredBy(sheet: Sheet, { flustered, last }: Before): Flustered | null {
   const { sat, read, isShort } = sheet;
-  if (!flustered || sat.clock === null) return null;
-  // Wrong with the clock because of hurry is another cause than wrong in spite of taking one's time.
-  if (flustered.by === 'lessRight' && wrongQuicker(last) <= hurryAlpha) return null;
+  if (!flustered || sat.clock === null || isHurry(flustered, last)) return null;
   const isSeen = isShort || isSlower(sheet) || read.marked.wrong + read.marked.skipped > 0;
   return isSeen ? flustered : null;
+}
+
+/**
+ * Whether hurry over the last sheets with the clock explains what was found: wrong in a hurry is another cause than
+ * wrong in spite of taking one's time.
+ */
+export function isHurry({ by }: Flustered, last: readonly ReadSat[]): boolean {
+  return by === 'lessRight' && wrongQuicker(last) <= hurryAlpha;
 }
 
 /** Whether half the facts took longer than they last did without the clock. */

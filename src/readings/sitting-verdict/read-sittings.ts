@@ -4,7 +4,7 @@ import type { ChildLog, ReadSat } from '../child-log/child-log';
 import { pausesInside } from '../hand-time/hand-time';
 import { median } from '../statistics/robust-spread';
 import { ClockWatch } from './clock-watch';
-import { judge } from './judge';
+import { isHurry, judge } from './judge';
 import { Past } from './past';
 import { rushed } from './rushed';
 import { type Sheet, sheetOf } from './sheet';
@@ -24,26 +24,37 @@ export interface Sittings {
 
 /** Reads every sheet of a child. */
 export function readSittings(log: ChildLog): Sittings {
-  const watch = new ClockWatch();
-  return { sittings: [...walk(log, watch, () => true)], flustered: watch.standing() };
+  const walking = { watch: new ClockWatch(), timed: [], untimed: [] };
+  const sittings = [...walk(log, walking, () => true)];
+  const standing = walking.watch.standing();
+  return { sittings, flustered: standing && isHurry(standing, walking.timed) ? null : standing };
 }
 
 /** One sheet; `null` where the child has none of that id. */
 export function readSitting(log: ChildLog, sitting: Id): SittingReading | null {
-  return walk(log, new ClockWatch(), ({ id }) => id === sitting).next().value ?? null;
+  return (
+    walk(log, { watch: new ClockWatch(), timed: [], untimed: [] }, ({ id }) => id === sitting).next().value ??
+    null
+  );
+}
+
+/** What is carried from sheet to sheet: the looks at the clock, and the last sheets of each kind. */
+interface Walking {
+  readonly watch: ClockWatch;
+  readonly timed: ReadSat[];
+  readonly untimed: ReadSat[];
 }
 
 function* walk(
   log: ChildLog,
-  watch: ClockWatch,
+  { watch, timed, untimed }: Walking,
   isWanted: (sat: ReadSat['ruled']['sat']) => boolean,
 ): Generator<SittingReading, undefined> {
   const past = new Past();
-  const last = { timed: [] as ReadSat[], untimed: [] as ReadSat[] };
   for (const read of log.sats) {
     const { sat } = read.ruled;
     if (sat.purpose !== 'sheet') continue;
-    const kind = sat.clock ? last.timed : last.untimed;
+    const kind = sat.clock ? timed : untimed;
     const sheet = sheetOf(log, read, past);
     const hurry = rushed(sheet, kind);
     // Much quicker and wronger than usual from end to end, or unread: perhaps not this child, so nothing of the clock.

@@ -2,10 +2,10 @@ import type { RuledSat } from '../../../src/core/household/history';
 import type { Child } from '../../../src/core/household/household';
 import { noRulings } from '../../../src/core/marking/sat-rulings';
 import type { Sat, SittingPlan } from '../../../src/core/record/sat';
-import { defaultChildSettings } from '../../../src/core/record/settings';
 import { setById } from '../../../src/core/set/teaching-sets';
 import { buildSheet } from '../../../src/core/sheet/build-sheet';
 import { type ChildLog, readChildLog } from '../../../src/readings/child-log/child-log';
+import { childOf } from '../made-log';
 import { type Chance, makeChance } from './chance';
 import type { MadeChild } from './made-child';
 import { scriptOf } from './script';
@@ -42,17 +42,12 @@ export function runOf(
 /** The sittings as the readings take them. */
 export function logOf(made: MadeChild, sats: readonly Sat[]): ChildLog {
   const sittings = sats.map((sat): RuledSat => ({ sat, child: 'made', rulings: noRulings }));
+  const fresh = childOf('made', 'Made');
   const child: Child = {
-    id: 'made',
-    name: 'Made',
-    edge: 0,
-    archived: false,
+    ...fresh,
     currentSet: made.set,
-    keptSets: [],
     ticked: new Set(made.kept),
-    settings: { ...defaultChildSettings, timed: true },
-    trial: null,
-    spread: null,
+    settings: { ...fresh.settings, timed: true },
   };
   return readChildLog(child, { sittings, changes: new Map() }, (id) => setById(id)?.facts ?? null);
 }
