@@ -13,7 +13,7 @@ import { planAfterSheet, planSheet } from './plan-sheet';
 import { isSpreadSat, nextSpreadPart, planSpread } from './plan-spread';
 import { type SheetDay, sheetDays } from './sheet-day';
 import type { Need, Step } from './step';
-import { isTrialOn } from './trial-day';
+import { type DrawnDay, drawnDay, isTrialOn } from './trial-day';
 
 /** What the plan reads of a child. `sittings`: in order, from some day before today on; `summary`: of all of them. */
 export interface DaySource {
@@ -43,6 +43,8 @@ export interface ChildDay {
   /** Nothing is left but to look at the piece. */
   readonly isDone: boolean;
   readonly isSkipped: boolean;
+  /** What a clock trial that goes on has for the next sheet, whatever is changed for today. */
+  readonly drawn: DrawnDay | null;
 }
 
 /** The plan: a pure function of child, log and day. */
@@ -59,6 +61,7 @@ export function planDay(source: DaySource): ChildDay {
     needs: needsOf(source, today),
     isDone: today.length > 0 && steps.every(({ what }) => what === 'piece'),
     isSkipped,
+    drawn: drawnDay(source),
   };
 }
 

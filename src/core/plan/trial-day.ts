@@ -29,14 +29,27 @@ export function isTrialOn({ trial, set, summary }: Omit<TrialSource, 'change'>):
   return trial !== null && !trial.isStopped && trial.set === set?.id && nextDay(trial, summary) !== null;
 }
 
-/**
- * Today as a day of the trial: what was drawn for it. `null` without a trial, and where the parent decided on today's
- * clock: what is changed for today wins, and the day is missed.
- */
-export function trialDayOf(source: TrialSource): { readonly kind: TrialKind; readonly sat: TrialDay } | null {
-  const { trial, change, summary } = source;
-  if (!trial || !isTrialOn(source) || change.timed !== undefined) return null;
+/** A day of the trial as it was drawn. */
+export interface DrawnDay {
+  readonly kind: TrialKind;
+  readonly sat: TrialDay;
+}
+
+/** What was drawn for the next day of a trial that goes on, whatever the parent changes for today. */
+export function drawnDay(source: Omit<TrialSource, 'change'>): DrawnDay | null {
+  const { trial, summary } = source;
+  if (!trial || !isTrialOn(source)) return null;
   const day = nextDay(trial, summary);
   const kind = day === null ? undefined : trial.order[day];
   return kind === undefined || day === null ? null : { kind, sat: { trial: trial.id, day } };
+}
+
+/**
+ * Today as a day of the trial. `null` without one, and where the parent wants another clock than was drawn: what is
+ * changed for today wins, and the day is missed.
+ */
+export function trialDayOf(source: TrialSource): DrawnDay | null {
+  const drawn = drawnDay(source);
+  const { timed } = source.change;
+  return drawn && timed !== undefined && timed !== (drawn.kind === 'thread') ? null : drawn;
 }

@@ -25,7 +25,7 @@ export function FactsPage({ desk }: { readonly desk: Desk }) {
   const child = chosenChild(desk.household.value);
   return (
     <>
-      <Heading>{factsWords.title}</Heading>
+      <Heading>{child ? `${factsWords.title}: ${child.name}` : factsWords.title}</Heading>
       <ChildTabs desk={desk} page="facts" />
       {child && <FactsOf key={child.id} desk={desk} childId={child.id} />}
     </>

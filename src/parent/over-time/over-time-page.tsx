@@ -32,7 +32,7 @@ export function OverTimePage({ desk }: { readonly desk: Desk }) {
   const child = chosenChild(desk.household.value);
   return (
     <>
-      <Heading>{overTimeWords.title}</Heading>
+      <Heading>{child ? `${overTimeWords.title}: ${child.name}` : overTimeWords.title}</Heading>
       <ChildTabs desk={desk} page="overTime" />
       {child && <OverTimeOf key={child.id} desk={desk} childId={child.id} />}
     </>
@@ -74,15 +74,17 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
   );
   return (
     <>
-      <Choice
-        legend={overTimeWords.howFarBack}
-        inRow
-        options={spans.map((value) => ({ value: value ?? 0, label: overTimeWords.spans[value ?? 0] }))}
-        value={span.value ?? 0}
-        onChoose={(value) => {
-          span.value = spans.find((one) => (one ?? 0) === value) ?? null;
-        }}
-      />
+      <div class="no-print">
+        <Choice
+          legend={overTimeWords.howFarBack}
+          inRow
+          options={spans.map((value) => ({ value: value ?? 0, label: overTimeWords.spans[value ?? 0] }))}
+          value={span.value ?? 0}
+          onChoose={(value) => {
+            span.value = spans.find((one) => (one ?? 0) === value) ?? null;
+          }}
+        />
+      </div>
       <section>
         <h2>{overTimeWords.counts}</h2>
         <TrendSaid of="count" withClock={true} stretches={byBell} who={who} />

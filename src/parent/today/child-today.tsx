@@ -1,5 +1,6 @@
 import '../../ui/cloth.css';
 import type { Child } from '../../core/household/household';
+import type { ChildDay } from '../../core/plan/plan-day';
 import type { Desk } from '../../state/desk';
 import { WovenEdge } from '../../ui/woven-edge';
 import { useActing } from '../acting';
@@ -32,6 +33,7 @@ export function ChildToday({ desk, child }: ChildTodayProps) {
       <p>
         {daySentence(day, child.settings, household.settings.bandNames, setName(household, child.currentSet))}
       </p>
+      {day && <TrialToday day={day} of={child.trial?.order.length ?? 0} />}
       {day && <TodayReadings desk={desk} child={child} day={day} acting={acting} />}
       {day && <Needs desk={desk} child={child} day={day} acting={acting} />}
       <Trouble sentence={acting.trouble} />
@@ -49,4 +51,12 @@ export function ChildToday({ desk, child }: ChildTodayProps) {
       <OnlyToday desk={desk} child={child} hasSat={(day?.sheets.length ?? 0) > 0} acting={acting} />
     </section>
   );
+}
+
+/** That the clock of a sheet still to be sat is drawn by lot. */
+function TrialToday({ day, of }: { readonly day: ChildDay; readonly of: number }) {
+  const sheet = day.steps.find((step) => step.what === 'sheet');
+  if (!day.drawn || sheet?.what !== 'sheet') return null;
+  const { trial } = sheet.plan;
+  return <p class="hint">{trial ? todayWords.trialDay(trial.day + 1, of) : todayWords.trialMissed}</p>;
 }

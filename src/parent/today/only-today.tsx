@@ -17,8 +17,11 @@ const shorterLengths: readonly number[] = [5, 10, 15];
 export function OnlyToday({ desk, child, hasSat, acting }: OnlyTodayProps) {
   const day = desk.today.value;
   const change = desk.history.value?.children.get(child.id)?.changes.get(day) ?? {};
-  const inForce = changeSentences(change, child.settings);
-  const isTimed = change.timed ?? child.settings.timed;
+  // During a clock trial a day is by itself what was drawn for it.
+  const drawn = desk.days.value.get(child.id)?.drawn ?? null;
+  const usual = { ...child.settings, timed: drawn ? drawn.kind === 'thread' : child.settings.timed };
+  const inForce = changeSentences(change, usual);
+  const isTimed = change.timed ?? usual.timed;
   const length = change.length ?? child.settings.length;
 
   const record = (next: DayChange) =>

@@ -29,6 +29,9 @@ export const todayWords = {
   turnClockOn: 'Turn the clock on',
   turnClockOff: 'Leave the clock off for now',
   giveSeconds: (seconds: number) => `Allow ${seconds} s from now on`,
+  trialDay: (day: number, of: number) =>
+    `Day ${day} of ${of} of the clock trial: it decides about the clock.`,
+  trialMissed: 'What you changed for today wins over the clock trial; its day comes again.',
   readyTitle: 'Ready to move on',
   moveOn: (from: string, to: string) => `Keep “${from}” in practice and start “${to}”`,
   movedOn: (to: string) => `“${to}” has begun, without the clock; the set before stays in practice.`,

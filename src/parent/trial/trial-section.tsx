@@ -34,16 +34,16 @@ export function TrialSection({ desk, reading }: TrialSectionProps) {
     told.current = trial?.trial;
   }, [trial]);
   return (
-    <section>
+    <section class={trial ? undefined : 'no-print'}>
       <h2 ref={title} tabIndex={-1}>
         {trialWords.title}
       </h2>
       {trial && <TrialStands desk={desk} trial={trial} acting={acting} child={reading.child} />}
       {!isOn && (
-        <>
+        <div class="no-print">
           {trial && <h3>{trialWords.again}</h3>}
           <BeginTrial desk={desk} reading={reading} acting={acting} />
-        </>
+        </div>
       )}
       <Trouble sentence={acting.trouble} />
     </section>

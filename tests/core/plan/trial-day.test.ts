@@ -98,6 +98,14 @@ describe('while a trial is on', () => {
     expect(sheetOf(nextDay(changed)).trial).toEqual({ trial: 'trial-1', day: 0 });
   });
 
+  test('a change for today that asks for what was drawn anyway changes nothing', () => {
+    expect(sheetOf(source({ change: { timed: true } })).trial).toEqual({ trial: 'trial-1', day: 0 });
+    expect(planDay(source({ change: { timed: false } })).drawn).toEqual({
+      kind: 'thread',
+      sat: { trial: 'trial-1', day: 0 },
+    });
+  });
+
   test('a shorter sheet for today is a day of the trial all the same', () => {
     expect(sheetOf(source({ change: { length: 10 } })).trial).toEqual({ trial: 'trial-1', day: 0 });
   });

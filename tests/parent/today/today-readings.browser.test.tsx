@@ -117,3 +117,15 @@ test('hands that were never measured get no warning', async () => {
   await says(/only once it is accurate/);
   expect(card.textContent).not.toContain('out of reach');
 });
+
+test('during a clock trial the day is what was drawn; taking the clock away for today misses the day, Undo takes it up', async () => {
+  const order = ['thread', 'noClock', 'thread', 'noClock', 'noClock', 'thread', 'noClock', 'thread'] as const;
+  const drawn: Draft = { kind: 'trialDrawn', child: 'wren', set: 'plus-2', plan: 'eight', order };
+  const { says, press } = await cardOf(fakeDesk('2026-11-25', [...twoChildren, drawn]), 'Wren');
+  await says(/with 45 s on the clock\.Day 1 of 8 of the clock trial/);
+  await press('Only today …');
+  await press('Without the clock');
+  await says(/without the clock\.What you changed for today wins/);
+  await press('Undo: Without the clock today.');
+  await says(/with 45 s on the clock\.Day 1 of 8/);
+});
