@@ -61,16 +61,16 @@ export function Household({ house }: { readonly house: House }) {
   const isSitting = screen.on === 'sitting';
   return (
     <>
+      {trouble && !isSitting && (
+        <p class="fetch-grown-up" role="alert">
+          Please fetch a grown-up
+        </p>
+      )}
       <ChildSide app={app} screen={screen} onVisit={() => goTo(boatAddress)} />
       {isBoat && !isSitting && (
         <button type="button" class="leave-boat" onClick={() => goTo('')}>
           Leave the boat
         </button>
-      )}
-      {trouble && !isSitting && (
-        <p class="fetch-grown-up" role="alert">
-          Please fetch a grown-up
-        </p>
       )}
     </>
   );
@@ -85,7 +85,14 @@ async function fetchGrownUps({ app, gate }: House): Promise<void> {
     import('./state/gate'),
   ]);
   const shut = gate ?? createGate(app.gateStore);
-  grownUps.value = () => <ParentSide desk={app.desk} gate={shut} onBack={app.kiosk.closeGrownUps} />;
+  grownUps.value = () => (
+    <ParentSide
+      desk={app.desk}
+      gate={shut}
+      onBack={app.kiosk.closeGrownUps}
+      {...(isBoat ? { onLeaveBoat: () => goTo('') } : {})}
+    />
+  );
 }
 
 function GrownUps({ house }: { readonly house: House }) {

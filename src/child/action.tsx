@@ -1,4 +1,5 @@
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, TargetedEvent } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 export interface ActionProps {
   readonly onPress: () => void;
@@ -9,16 +10,35 @@ export interface ActionProps {
   readonly leaves?: boolean;
 }
 
-/** What a child may press under a picture: big is the next thing to do. */
+/** A press that comes sooner was meant for the screen before: the second of a double tap, or of a double Enter. */
+const meantForBeforeMs = 400;
+
+/** What a child may press under a picture: big is the next thing to do, and has the focus from the start. */
 export function Action({ onPress, children, plain = false, leaves = false }: ActionProps) {
+  const button = useRef<HTMLButtonElement>(null);
+  const upSinceMs = useRef(0);
+  useLayoutEffect(() => {
+    upSinceMs.current = performance.now();
+    if (!plain) button.current?.focus({ preventScroll: true });
+  }, []);
   return (
     <button
+      ref={button}
       type="button"
       class={plain ? 'plain' : 'big'}
+      {...(plain ? {} : { 'aria-describedby': 'step-title' })}
       {...(leaves ? { 'data-leaves': true } : {})}
-      onClick={onPress}
+      onKeyDown={refuseHeld}
+      onClick={({ timeStamp }) => {
+        if (leaves || timeStamp - upSinceMs.current >= meantForBeforeMs) onPress();
+      }}
     >
       {children}
     </button>
   );
+}
+
+// A key held down would press again and again, screen after screen.
+function refuseHeld(event: TargetedEvent<HTMLButtonElement, KeyboardEvent>): void {
+  if (event.repeat) event.preventDefault();
 }

@@ -7,15 +7,17 @@ export interface AwayProps {
   readonly edge: number;
   readonly onCarryOn: () => void;
   readonly onGrownUps: () => void;
+  readonly onNotMe?: (() => void) | undefined;
 }
 
 /** Back after an interruption: the same card waits. The press that carries on is not an answer. */
-export function AwayScreen({ edge, onCarryOn, onGrownUps }: AwayProps) {
+export function AwayScreen({ edge, onCarryOn, onGrownUps, onNotMe }: AwayProps) {
   return (
     <StepScreen
       title={words.away}
       edge={edge}
       onGrownUps={onGrownUps}
+      onNotMe={onNotMe}
       actions={<Action onPress={onCarryOn}>{words.carryOn}</Action>}
     >
       <svg class="drawing" viewBox="0 0 260 150" aria-hidden="true">

@@ -1,3 +1,4 @@
+import type { ReadonlySignal } from '@preact/signals';
 import { useLayoutEffect } from 'preact/hooks';
 import type { ThreadProps } from '../ui/thread';
 import { Card, type CardProps } from './card';
@@ -11,6 +12,7 @@ export interface CardScreenProps extends CardProps, KeypadProps {
   readonly edge?: number;
   /** The clock where it is seen; `null` where it is hidden or there is none. */
   readonly clock: ThreadProps | null;
+  readonly rang: ReadonlySignal<boolean>;
   readonly onGrownUps: () => void;
 }
 
@@ -25,6 +27,7 @@ export function CardScreen({
   onKey,
   edge,
   clock,
+  rang,
   onGrownUps,
 }: CardScreenProps) {
   useLayoutEffect(() => listenToKeyboard(onKey), [onKey]);
@@ -32,6 +35,7 @@ export function CardScreen({
     <Shell
       name={`card-screen ${hand}`}
       clock={clock}
+      rang={rang}
       onGrownUps={onGrownUps}
       {...(edge === undefined ? {} : { edge })}
     >

@@ -1,4 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
 import { type Prompt, type PromptId, parsePrompt } from '../core/fact/prompt';
 import { signs, writtenFact, writtenWhole } from '../core/fact/written';
@@ -31,17 +32,14 @@ export function Card({ face, entry, layout, onShown }: CardProps) {
   if (!parsed) return null;
   const isStacked = layout === 'stacked' && parsed.kind === 'fact';
   const lines = isStacked ? stack(parsed, whole) : [write(parsed, whole)];
+  const note = noteOn(parsed, whole, wrote);
   const longest = Math.max(...lines.map(({ length }) => length));
   return (
     <div
-      class={`card ${isStacked ? 'stacked' : 'across'}${wrote === null ? '' : ' again'}${whole ? ' whole' : ''}`}
+      class={`card ${isStacked ? 'stacked' : 'across'}${note === null ? '' : ' noted'}${whole ? ' whole' : ''}`}
       style={{ '--signs': `${longest}` }}
     >
-      {wrote !== null && (
-        <p class="wrote">
-          {words.wrote} <b>{wrote}</b>
-        </p>
-      )}
+      {note !== null && <p class="note">{note}</p>}
       <Fact
         key={showing}
         id={`card-${showing}`}
@@ -52,6 +50,18 @@ export function Card({ face, entry, layout, onShown }: CardProps) {
         {entry}
       </output>
     </div>
+  );
+}
+
+/** The small line above: what to do with the card where it isn't a fact to be answered for the first time. */
+function noteOn(prompt: Prompt, whole: boolean, wrote: string | null): ComponentChildren {
+  if (whole) return words.nowYou;
+  if (prompt.kind === 'copy') return words.copy;
+  if (wrote === null) return null;
+  return (
+    <>
+      {words.wrote} <b>{wrote}</b>
+    </>
   );
 }
 

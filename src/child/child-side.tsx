@@ -8,6 +8,7 @@ import type { App } from '../state/app';
 import type { Screen } from '../state/screen';
 import type { SittingRun } from '../state/sitting-run';
 import type { PiecePicture } from '../ui/piece';
+import { Ask } from './ask';
 import { AwayScreen } from './away';
 import { CardScreen } from './card-screen';
 import { HandOver } from './hand-over';
@@ -34,6 +35,7 @@ export interface ChildSideProps {
 export function ChildSide({ app, screen, onVisit }: ChildSideProps) {
   const { kiosk } = app;
   const onGrownUps = kiosk.openGrownUps;
+  const onNotMe = kiosk.hasOthers.value ? kiosk.notMe : undefined;
   switch (screen.on) {
     case 'starting':
       return <Starting />;
@@ -48,11 +50,20 @@ export function ChildSide({ app, screen, onVisit }: ChildSideProps) {
         />
       );
     case 'next':
-      return <NextStepScreen app={app} {...screen} />;
+      return <NextStepScreen app={app} {...screen} onNotMe={onNotMe} />;
     case 'sitting':
       return <Sitting key={screen.child.id} app={app} child={screen.child} run={screen.run} />;
     case 'away':
-      return <AwayScreen edge={screen.child.edge} onCarryOn={kiosk.carryOn} onGrownUps={onGrownUps} />;
+      return (
+        <AwayScreen
+          edge={screen.child.edge}
+          onCarryOn={kiosk.carryOn}
+          onGrownUps={onGrownUps}
+          onNotMe={onNotMe}
+        />
+      );
+    case 'ask':
+      return <Ask edge={screen.child.edge} onGrownUps={onGrownUps} onNotMe={onNotMe} />;
     case 'piece': {
       const { child, sheet, day } = screen;
       return (
@@ -79,7 +90,14 @@ export function ChildSide({ app, screen, onVisit }: ChildSideProps) {
       );
     }
     case 'handOver':
-      return <HandOver to={screen.to} onTake={() => kiosk.pick(screen.to.id)} onGrownUps={onGrownUps} />;
+      return (
+        <HandOver
+          to={screen.to}
+          onTake={() => kiosk.pick(screen.to.id)}
+          onBack={kiosk.goBack}
+          onGrownUps={onGrownUps}
+        />
+      );
     case 'cloth':
       return <Cloth app={app} child={screen.child} />;
   }
@@ -87,15 +105,22 @@ export function ChildSide({ app, screen, onVisit }: ChildSideProps) {
 
 interface NextStepProps extends Extract<Screen, { on: 'next' }> {
   readonly app: App;
+  readonly onNotMe: (() => void) | undefined;
 }
 
-function NextStepScreen({ app: { kiosk }, child, step, day }: NextStepProps) {
+function NextStepScreen({ app: { kiosk }, child, step, day, onNotMe }: NextStepProps) {
   const { edge } = child;
   const onBegin = () => kiosk.goOn(step);
   const onGrownUps = kiosk.openGrownUps;
   if (step.what === 'told')
     return (
-      <Told keepsTimes={child.settings.keepTimes} edge={edge} onGoOn={onBegin} onGrownUps={onGrownUps} />
+      <Told
+        keepsTimes={child.settings.keepTimes}
+        edge={edge}
+        onGoOn={onBegin}
+        onGrownUps={onGrownUps}
+        onNotMe={onNotMe}
+      />
     );
   if (step.what === 'practice')
     return (
@@ -104,6 +129,7 @@ function NextStepScreen({ app: { kiosk }, child, step, day }: NextStepProps) {
         edge={edge}
         onBegin={onBegin}
         onGrownUps={onGrownUps}
+        onNotMe={onNotMe}
       />
     );
   const stepsLeft = day.steps.filter(({ what }) => what !== 'told' && what !== 'piece').length;
@@ -116,6 +142,7 @@ function NextStepScreen({ app: { kiosk }, child, step, day }: NextStepProps) {
       edge={edge}
       onBegin={onBegin}
       onGrownUps={onGrownUps}
+      onNotMe={onNotMe}
     />
   );
 }
@@ -167,6 +194,7 @@ function Sitting({ app, child: { edge, settings }, run }: SittingProps) {
       hand={settings.hand}
       edge={edge}
       clock={run.thread.value}
+      rang={run.rang}
       onKey={onKey}
       onShown={run.shown}
       onGrownUps={app.kiosk.openGrownUps}
@@ -178,7 +206,12 @@ function Cloth({ app, child }: { readonly app: App; readonly child: Child }) {
   const pieces = useSignal<readonly PiecePicture[] | null>(null);
   useEffect(() => {
     void app.readWholeCloth(child.id).then((sittings) => {
-      pieces.value = pictureCloth(sittings, child.settings.limits, app.desk.today.value);
+      pieces.value = pictureCloth(
+        sittings,
+        child.settings.limits,
+        app.desk.today.value,
+        app.desk.days.value.get(child.id)?.isDone ?? false,
+      );
     });
   }, [app, child]);
   if (!pieces.value) return <Starting />;
@@ -186,7 +219,7 @@ function Cloth({ app, child }: { readonly app: App; readonly child: Child }) {
     <LongCloth
       pieces={pieces.value}
       edge={child.edge}
-      onBack={app.kiosk.closeCloth}
+      onBack={app.kiosk.goBack}
       onGrownUps={app.kiosk.openGrownUps}
     />
   );

@@ -35,6 +35,18 @@ export function fillScreen(page: Document): () => void {
   return stop;
 }
 
+/** Marks the page while it is worked by keys, so that only then the focus is drawn; gives the way to stop. */
+export function watchHands(page: Document): () => void {
+  const byKeys = () => page.documentElement.setAttribute('data-by-keys', '');
+  const byFinger = () => page.documentElement.removeAttribute('data-by-keys');
+  page.addEventListener('keydown', byKeys, true);
+  page.addEventListener('pointerdown', byFinger, true);
+  return () => {
+    page.removeEventListener('keydown', byKeys, true);
+    page.removeEventListener('pointerdown', byFinger, true);
+  };
+}
+
 /** Keeps the screen awake while the page is seen, where that is granted; gives the way to let it sleep. */
 export function keepAwake(page: Document): () => void {
   let lock: WakeLockSentinel | null = null;

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { Length, type PiecePicture, pieceLength } from '../ui/piece';
+import { Length, type PiecePicture, pieceRows } from '../ui/piece';
 import { WovenEdge } from '../ui/woven-edge';
 import { Action } from './action';
 import './long-cloth.css';
@@ -15,32 +15,43 @@ export interface LongClothProps {
   readonly onGrownUps: () => void;
 }
 
-/** Where the stitches begin and end within the strip, px. */
-const marginPx = 14;
+const edgePx = 28;
 
-/** All pieces so far, one strip; ten years of it are longer than a page can hold, so only what is near is drawn. */
+/** What is in view of the strip, with as much again on either side, and how large a stitch is there. */
+interface Seen {
+  readonly fromPx: number;
+  readonly toPx: number;
+  readonly sidePx: number;
+}
+
+/** All pieces so far, one strip that grows downward; ten years of it are longer than a page can hold, so only what is near is drawn. */
 export function LongCloth({ pieces, edge, onBack, onGrownUps }: LongClothProps) {
-  const strip = useRef<HTMLDivElement>(null);
-  const seen = useSignal<readonly [fromPx: number, toPx: number]>([0, 0]);
+  const strip = useRef<HTMLElement>(null);
+  const seen = useSignal<Seen>({ fromPx: 0, toPx: 0, sidePx: sideOfStitch() });
   const look = () => {
     const at = strip.current;
-    if (at) seen.value = [at.scrollLeft - at.clientWidth, at.scrollLeft + 2 * at.clientWidth];
+    if (!at) return;
+    const { scrollTop, clientHeight } = at;
+    const [fromPx, toPx] = [scrollTop - clientHeight, scrollTop + 2 * clientHeight];
+    seen.value = { fromPx, toPx, sidePx: sideOfStitch() };
   };
+  const { fromPx, toPx, sidePx } = seen.value;
   useLayoutEffect(() => {
     // The newest end first.
-    if (strip.current) strip.current.scrollLeft = strip.current.scrollWidth;
+    if (strip.current) strip.current.scrollTop = strip.current.scrollHeight;
     look();
-  }, [pieces]);
+  }, [pieces, sidePx]);
+  useLayoutEffect(() => {
+    const resized = new ResizeObserver(look);
+    if (strip.current) resized.observe(strip.current);
+    return () => resized.disconnect();
+  }, []);
 
-  // The side of a stitch: what the height of the screen has room for.
-  const side = Math.round(Math.min(64, Math.max(32, innerHeight * 0.075)));
-  let endPx = 0;
-  const placed = pieces.map((piece, index) => {
-    const fromPx = endPx;
-    endPx += pieceLength(piece) * side;
-    return { piece, index, fromPx, toPx: endPx };
-  });
-  const [fromPx, toPx] = seen.value;
+  const placed = placeDown(pieces, sidePx);
+  const endPx = placed.at(-1)?.toPx ?? 0;
+  // The edges too are drawn only where they are near, each piece of them beginning with a whole motif.
+  const edgeFromPx = Math.max(0, Math.floor(fromPx / edgePx) * edgePx);
+  const edgeDown = { top: `${edgeFromPx}px`, height: `${Math.max(0, Math.min(endPx, toPx) - edgeFromPx)}px` };
   return (
     <StepScreen
       title={words.yourLongCloth}
@@ -55,20 +66,43 @@ export function LongCloth({ pieces, edge, onBack, onGrownUps }: LongClothProps) 
     >
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolled region must be within reach of the keyboard */}
       <section class="strip" ref={strip} onScroll={look} tabIndex={0} aria-label={words.longCloth}>
-        <div class="strip-cloth" style={{ width: `${endPx + 2 * marginPx}px`, '--side': `${side}px` }}>
-          <WovenEdge edge={edge} height={28} />
-          <div class="strip-stitches">
-            {placed
-              .filter((one) => one.toPx > fromPx && one.fromPx < toPx)
-              .map((one) => (
-                <div key={one.index} style={{ left: `${one.fromPx}px`, width: `${one.toPx - one.fromPx}px` }}>
-                  <Length piece={one.piece} />
-                </div>
-              ))}
-          </div>
-          <WovenEdge edge={edge} height={28} />
+        <div
+          class="strip-cloth"
+          style={{ height: `${endPx}px`, '--side': `${sidePx}px`, '--edge': `${edgePx}px` }}
+        >
+          {['before', 'after'].map((side) => (
+            <div key={side} class={`strip-edge ${side}`} style={edgeDown}>
+              <WovenEdge edge={edge} height={edgePx} isUpright />
+            </div>
+          ))}
+          {placed
+            .filter((one) => one.toPx > fromPx && one.fromPx < toPx)
+            .map((one) => (
+              <div
+                key={one.index}
+                class="strip-piece"
+                style={{ top: `${one.fromPx}px`, height: `${one.toPx - one.fromPx}px` }}
+              >
+                <Length piece={one.piece} />
+              </div>
+            ))}
         </div>
       </section>
     </StepScreen>
   );
+}
+
+/** The side of a stitch, px: what the screen has room for across the strip, and a few pieces down it. */
+function sideOfStitch(): number {
+  const across = (innerWidth - 2 * edgePx - 72) / 5;
+  return Math.round(Math.min(84, Math.max(30, Math.min(across, innerHeight * 0.08))));
+}
+
+function placeDown(pieces: readonly PiecePicture[], sidePx: number) {
+  let endPx = 0;
+  return pieces.map((piece, index) => {
+    const fromPx = endPx;
+    endPx += pieceRows(piece) * sidePx;
+    return { piece, index, fromPx, toPx: endPx };
+  });
 }

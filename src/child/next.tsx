@@ -7,6 +7,7 @@ export interface NextProps extends NextPictureProps {
   readonly edge: number;
   readonly onBegin: () => void;
   readonly onGrownUps: () => void;
+  readonly onNotMe?: (() => void) | undefined;
 }
 
 const titles: Record<NextStep, string> = {
@@ -15,17 +16,19 @@ const titles: Record<NextStep, string> = {
   threadSheet: words.threadSheet,
   bellSheet: words.bellSheet,
   row: words.row,
-  mend: words.mendHoles,
+  mend: words.mend,
   piece: words.piece,
 };
 
 /** *Next*: the one step to take now. */
-export function Next({ edge, onBegin, onGrownUps, ...picture }: NextProps) {
+export function Next({ edge, onBegin, onGrownUps, onNotMe, ...picture }: NextProps) {
   return (
     <StepScreen
       title={titles[picture.step]}
       edge={edge}
       onGrownUps={onGrownUps}
+      onNotMe={onNotMe}
+      isNotMeNamed
       actions={<Action onPress={onBegin}>{words.begin}</Action>}
     >
       <NextPicture {...picture} />

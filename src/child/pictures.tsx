@@ -135,7 +135,7 @@ export function KeysPicture({ x, y }: PlacedProps) {
         const isPressed = digit === 4 || digit === 7;
         return (
           <g key={digit}>
-            <rect class={isPressed ? 'shade' : 'patch'} x={left} y={top} width="34" height="28" rx="5" />
+            <rect class={isPressed ? 'sewn down' : 'sewn'} x={left} y={top} width="34" height="28" rx="5" />
             <text x={left + 17} y={top + 21} font-size="19">
               {digit}
             </text>

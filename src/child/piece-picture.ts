@@ -12,13 +12,16 @@ export function picturePiece(sheet: SheetDay, isDayEnded: boolean): PiecePicture
   return { places: places.map(({ op, state }) => ({ op, state })), seed, dye: dyeOf(set) };
 }
 
-/** All of a child's pieces, in the order of the sittings. */
+/** All of a child's pieces, in the order of the sittings; `isTodayDone`: nothing is left of today but its piece. */
 export function pictureCloth(
   sittings: readonly RuledSat[],
   limits: ChildSettings['limits'],
   today: Day,
+  isTodayDone: boolean,
 ): readonly PiecePicture[] {
-  return sheetDays(sittings, limits).map((sheet) => picturePiece(sheet, sheet.ruled.sat.day < today));
+  return sheetDays(sittings, limits).map((sheet) =>
+    picturePiece(sheet, isTodayDone || sheet.ruled.sat.day < today),
+  );
 }
 
 /** A set's thread: the same set is always worked in the same colour. */

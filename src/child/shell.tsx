@@ -1,8 +1,11 @@
+import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
+import { Knot } from '../ui/knot';
 import { Thread, type ThreadProps } from '../ui/thread';
 import { WovenEdge } from '../ui/woven-edge';
-import { fillScreen, guardPage, keepAwake } from './guards';
+import { BellSign } from './bell-sign';
+import { fillScreen, guardPage, keepAwake, watchHands } from './guards';
 import './shell.css';
 import { words } from './words';
 
@@ -12,14 +15,26 @@ export interface ShellProps {
   readonly edge?: number;
   /** The clock in the hem; the hem itself is always there. */
   readonly clock?: ThreadProps | null;
+  /** Whether the bell has rung; left out where there is no sitting. */
+  readonly rang?: ReadonlySignal<boolean>;
   readonly name: string;
   readonly onGrownUps?: () => void;
+  /** Prints the knot's word beside it, where a grown-up looks for a way in. */
+  readonly isKnotNamed?: boolean;
 }
 
 /** What is around every child's screen: a selvedge, a hem, the grown-ups' knot, and nothing a stray hand can break. */
-export function Shell({ children, edge, clock = null, name, onGrownUps }: ShellProps) {
+export function Shell({
+  children,
+  edge,
+  clock = null,
+  rang,
+  name,
+  onGrownUps,
+  isKnotNamed = false,
+}: ShellProps) {
   useLayoutEffect(() => {
-    const stops = [guardPage(document), fillScreen(document), keepAwake(document)];
+    const stops = [guardPage(document), fillScreen(document), keepAwake(document), watchHands(document)];
     return () => {
       for (const stop of stops) stop();
     };
@@ -28,14 +43,22 @@ export function Shell({ children, edge, clock = null, name, onGrownUps }: ShellP
     <main class={`screen linen ${name}`}>
       <div class="selvedge">{edge !== undefined && <WovenEdge edge={edge} height={26} />}</div>
       {onGrownUps && (
-        <button type="button" data-leaves class="knot" aria-label={words.grownUps} onClick={onGrownUps}>
-          <svg viewBox="0 0 32 32" aria-hidden="true">
-            <path d="M3 21c6 2 10-1 13-6s7-8 9-4-3 8-9 7-8-5-6-9 7-3 9 2 3 11 10 12" />
-          </svg>
+        <button
+          type="button"
+          data-leaves
+          class={isKnotNamed ? 'knot named' : 'knot'}
+          {...(isKnotNamed ? {} : { 'aria-label': words.grownUps })}
+          onClick={onGrownUps}
+        >
+          <Knot />
+          {isKnotNamed && <span>{words.grownUps}</span>}
         </button>
       )}
       {children}
-      <div class="bottom-hem">{clock && <Thread {...clock} />}</div>
+      <div class="bottom-hem">
+        {rang && <BellSign rang={rang} hasThread={clock !== null} />}
+        {clock && <Thread {...clock} />}
+      </div>
     </main>
   );
 }

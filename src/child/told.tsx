@@ -9,15 +9,17 @@ export interface ToldProps {
   readonly edge: number;
   readonly onGoOn: () => void;
   readonly onGrownUps: () => void;
+  readonly onNotMe?: (() => void) | undefined;
 }
 
 /** Told once: a grown-up sees what is done here. */
-export function Told({ keepsTimes, edge, onGoOn, onGrownUps }: ToldProps) {
+export function Told({ keepsTimes, edge, onGoOn, onGrownUps, onNotMe }: ToldProps) {
   return (
     <StepScreen
       title={keepsTimes ? words.told : words.toldNoTimes}
       edge={edge}
       onGrownUps={onGrownUps}
+      onNotMe={onNotMe}
       actions={<Action onPress={onGoOn}>{words.ok}</Action>}
     >
       <svg class="drawing" viewBox="0 0 260 150" aria-hidden="true">

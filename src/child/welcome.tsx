@@ -8,16 +8,17 @@ import { words } from './words';
 export interface WelcomeProps {
   readonly onBegin: () => void;
   readonly onVisit: () => void;
-  readonly onRestore?: () => void;
 }
 
 /** A device with no child on it yet. */
-export function Welcome({ onBegin, onVisit, onRestore }: WelcomeProps) {
+export function Welcome({ onBegin, onVisit }: WelcomeProps) {
   return (
     <StepScreen
       title={words.app}
       name="welcome"
       edge={0}
+      onGrownUps={onBegin}
+      isKnotNamed
       actions={
         <>
           <Action leaves onPress={onBegin}>
@@ -26,11 +27,6 @@ export function Welcome({ onBegin, onVisit, onRestore }: WelcomeProps) {
           <Action plain leaves onPress={onVisit}>
             {words.visit}
           </Action>
-          {onRestore && (
-            <Action plain leaves onPress={onRestore}>
-              {words.restore}
-            </Action>
-          )}
         </>
       }
     >

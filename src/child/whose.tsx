@@ -19,7 +19,7 @@ export interface WhoseProps {
 /** *Whose cloth?*: everyone's, folded in a stack. */
 export function Whose({ children, onChoose, onGrownUps }: WhoseProps) {
   return (
-    <Shell name="step-screen" onGrownUps={onGrownUps}>
+    <Shell name="step-screen" onGrownUps={onGrownUps} isKnotNamed>
       <div class="step whose">
         <h1>{words.whose}</h1>
         <ul class="stack" style={{ '--cloths': `${children.length}` }}>

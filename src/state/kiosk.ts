@@ -17,8 +17,12 @@ export interface Kiosk {
   readonly screen: ReadonlySignal<Screen>;
   /** Whether a new version may be taken: nobody is in a sitting or behind the gate. */
   readonly isBetween: ReadonlySignal<boolean>;
+  /** Whether the device may be in the wrong child's hands. */
+  readonly hasOthers: ReadonlySignal<boolean>;
   start(): Promise<void>;
   pick(child: Id): void;
+  /** Back to *Whose cloth?*; a sitting that stands open waits for its child. */
+  notMe(): void;
   /** Goes on with the step that `next` shows. */
   goOn(step: Step): void;
   /** From the piece: straight on to the mending where there is one, else to what is next. */
@@ -29,7 +33,8 @@ export interface Kiosk {
   handOver(): void;
   carryOn(): void;
   openCloth(): void;
-  closeCloth(): void;
+  /** From the long cloth, or from handing over, to the child's own screen. */
+  goBack(): void;
   openGrownUps(): void;
   /** Leaves the grown-ups' side; with a child the device is given to it, with `null` to whoever's turn it is. */
   giveTo(child: Id | null): void;
@@ -85,6 +90,8 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     if (sheet && looking.value === child.id) return { on: 'piece', child, sheet, day };
     const step = day.steps.find(({ what }) => what !== 'told' || !told.value.has(child.id));
     if (step && step.what !== 'piece') return { on: 'next', child, step, day };
+    // Nothing was sat and nothing can be: no set is chosen.
+    if (!sheet && !day.isSkipped) return { on: 'ask', child };
     const following = followingTurn(turns.value, child.id);
     return over.value === 'handOver' && following
       ? { on: 'handOver', to: following }
@@ -114,11 +121,13 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
   return {
     screen,
     isBetween: computed(() => sitter.open.value.size === 0 && over.value !== 'grownUps'),
+    hasOthers: computed(() => turns.value.length > 1),
     async start() {
       active.value = await readActiveChild(log);
       isReady.value = true;
     },
     pick: activate,
+    notMe: () => activate(null),
     goOn,
     leavePiece() {
       const step = active.value === null ? null : book.days.value.get(active.value)?.steps[0];
@@ -140,7 +149,7 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     openCloth() {
       over.value = 'cloth';
     },
-    closeCloth() {
+    goBack() {
       over.value = 'none';
     },
     openGrownUps() {

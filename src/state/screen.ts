@@ -15,7 +15,9 @@ export type Screen =
   | { readonly on: 'away'; readonly child: Child }
   /** The moment after a sheet, and once more when the day is done. */
   | { readonly on: 'piece'; readonly child: Child; readonly sheet: SheetDay; readonly day: ChildDay }
-  /** Nothing left today: done, skipped, or no set chosen yet. */
+  /** Nothing to sit before a grown-up has chosen a set. */
+  | { readonly on: 'ask'; readonly child: Child }
+  /** Nothing left today: done or skipped. */
   | { readonly on: 'rest'; readonly child: Child; readonly day: ChildDay; readonly following: Child | null }
   | { readonly on: 'handOver'; readonly to: Child }
   | { readonly on: 'cloth'; readonly child: Child }

@@ -46,6 +46,8 @@ export interface SittingRun {
   readonly card: ReadonlySignal<CardView>;
   readonly entry: ReadonlySignal<string>;
   readonly thread: ReadonlySignal<ThreadView | null>;
+  /** The allowed time has ended; the card on the screen may still be finished. */
+  readonly rang: ReadonlySignal<boolean>;
   /** Interrupted: the card waits to be taken up again. */
   readonly isAway: ReadonlySignal<boolean>;
   /** `timeStamp` is the event's own: when the key fell. */
@@ -84,6 +86,7 @@ export function startRun(
   const card = signal(viewCard(state, gave));
   const entry = signal(state.entry);
   const thread = signal(viewThread(state, clock.now()));
+  const rang = signal(state.rang);
   const isAway = signal(state.phase === 'away');
 
   function send(event: SittingEvent): void {
@@ -94,6 +97,7 @@ export function startRun(
       if (state.showing !== before.showing || state.shown !== before.shown)
         card.value = viewCard(state, gave);
       entry.value = state.entry;
+      rang.value = state.rang;
       isAway.value = state.phase === 'away';
       if (state.bellAtMs !== before.bellAtMs || state.clockGone !== before.clockGone) {
         thread.value = viewThread(state, clock.now());
@@ -158,6 +162,7 @@ export function startRun(
     card,
     entry,
     thread,
+    rang,
     isAway,
     press(key, timeStamp, via) {
       if (state.phase === 'ended') return;

@@ -27,9 +27,8 @@ const margin = 16;
 
 /** A day's piece, five to a row, in the same hem whether rows were added or not. */
 export function Piece({ piece, label, appearing = false }: PieceProps) {
-  const rows = Math.max(1, Math.ceil(piece.places.length / across));
   const width = across * stitchSide + 2 * margin;
-  const height = rows * stitchSide + 2 * margin;
+  const height = pieceRows(piece) * stitchSide + 2 * margin;
   return (
     <svg
       class={appearing ? 'piece appearing' : 'piece'}
@@ -39,7 +38,7 @@ export function Piece({ piece, label, appearing = false }: PieceProps) {
     >
       <rect class="cloth" x="1" y="1" width={width - 2} height={height - 2} rx="2" />
       <Hem width={width} height={height} />
-      <Places piece={piece} />
+      <Places piece={piece} from={margin} />
     </svg>
   );
 }
@@ -54,51 +53,39 @@ function Hem({ width, height }: { readonly width: number; readonly height: numbe
   );
 }
 
-function Places({ piece }: { readonly piece: PiecePicture }) {
+interface PlacesProps {
+  readonly piece: PiecePicture;
+  /** Where the first square begins, across and down. */
+  readonly from: number;
+}
+
+function Places({ piece, from }: PlacesProps) {
+  const { seed, dye = 'indigo' } = piece;
   return piece.places.map((place, index) => {
-    const x = margin + (index % across) * stitchSide;
-    const y = margin + Math.floor(index / across) * stitchSide;
+    const x = from + (index % across) * stitchSide;
+    const y = from + Math.floor(index / across) * stitchSide;
     return (
       <g key={index} class="place" style={{ '--turn': `${index}` }} transform={`translate(${x} ${y})`}>
-        <StitchAt piece={piece} index={index} place={place} />
+        <Stitch op={place.op} state={place.state} seed={seed + index * 7919} dye={dye} />
       </g>
     );
   });
 }
 
-interface StitchAtProps {
-  readonly piece: PiecePicture;
-  readonly index: number;
-  readonly place: PlacePicture;
-}
-
-/** A place's stitch, the same on the piece and in the long cloth. */
-function StitchAt({ piece, index, place }: StitchAtProps) {
-  const { seed, dye = 'indigo' } = piece;
-  return <Stitch op={place.op} state={place.state} seed={seed + index * 7919} dye={dye} />;
-}
-
-/** How many stitches long a piece is in the long cloth. */
-export function pieceLength(piece: PiecePicture): number {
+/** How many rows of stitches a piece has, in the long cloth too. */
+export function pieceRows(piece: PiecePicture): number {
   return Math.max(1, Math.ceil(piece.places.length / across));
 }
 
-/** A piece as a length of the long cloth: five stitches high, read from the left. */
+/** A piece as a length of the long cloth: its rows as they were worked, without a hem of its own. */
 export function Length({ piece }: { readonly piece: PiecePicture }) {
   return (
     <svg
       class="length"
-      viewBox={`0 0 ${pieceLength(piece) * stitchSide} ${across * stitchSide}`}
+      viewBox={`0 0 ${across * stitchSide} ${pieceRows(piece) * stitchSide}`}
       aria-hidden="true"
     >
-      {piece.places.map((place, index) => (
-        <g
-          key={index}
-          transform={`translate(${Math.floor(index / across) * stitchSide} ${(index % across) * stitchSide})`}
-        >
-          <StitchAt piece={piece} index={index} place={place} />
-        </g>
-      ))}
+      <Places piece={piece} from={0} />
     </svg>
   );
 }

@@ -20,25 +20,39 @@ const pairs = dyes.slice(0, 6);
 /** How many edges there are to choose from before any comes again. */
 export const edgeCount = motifs.length * pairs.length * (pairs.length - 1);
 
+export interface WovenEdgeProps {
+  readonly edge: number;
+  /** Across the edge, px; its motif comes again after as much along it. */
+  readonly height?: number;
+  /** Runs downward, along the side of a cloth. */
+  readonly isUpright?: boolean;
+}
+
 /** A child's own edge, from its number: neighbours differ in motif and in colour. */
-export function WovenEdge({ edge, height = 20 }: { readonly edge: number; readonly height?: number }) {
+export function WovenEdge({ edge, height = 20, isUpright = false }: WovenEdgeProps) {
   const id = useId();
   const turn = Math.abs(Math.trunc(edge));
   const motif = motifs[turn % motifs.length] ?? [];
   const round = Math.floor(turn / motifs.length);
   const first = (turn + round) % pairs.length;
   const second = (first + 1 + (Math.floor(round / pairs.length) % (pairs.length - 1))) % pairs.length;
+  // Longer than any cloth: its height alone gives the scale.
+  const along = { viewBox: '0 0 1000000 36', preserveAspectRatio: 'xMinYMid slice', width: '100%', height };
+  const down = {
+    viewBox: '0 0 36 1000000',
+    preserveAspectRatio: 'xMidYMin slice',
+    width: height,
+    height: '100%',
+  };
   return (
-    // Wider than any cloth: its height alone gives the scale.
-    <svg
-      class="woven-edge"
-      viewBox="0 0 1000000 36"
-      preserveAspectRatio="xMinYMid slice"
-      width="100%"
-      height={height}
-      aria-hidden="true"
-    >
-      <pattern id={id} width="36" height="36" patternUnits="userSpaceOnUse">
+    <svg class="woven-edge" {...(isUpright ? down : along)} aria-hidden="true">
+      <pattern
+        id={id}
+        width="36"
+        height="36"
+        patternUnits="userSpaceOnUse"
+        {...(isUpright ? { patternTransform: 'matrix(0 1 1 0 0 0)' } : {})}
+      >
         <path class="ground" d="M0 3h36M0 33h36" />
         <Floats dye={pairs[first]} d={draw(motif, '#')} />
         <Floats dye={pairs[second]} d={draw(motif, 'o')} />

@@ -25,6 +25,7 @@ function show(first: Partial<CardFace> = {}, props: Partial<CardScreenProps> = {
       order="phone"
       hand="right"
       clock={null}
+      rang={signal(false)}
       onKey={onKey}
       onShown={onShown}
       onGrownUps={onGrownUps}
@@ -70,7 +71,7 @@ describe('the card', () => {
 
   it('keeps its elements while digits come and go', () => {
     const { entry } = show();
-    const [before, answer] = [fact(), screen.getByRole('status')];
+    const [before, answer] = [fact(), screen.getByRole('status', { name: 'Your answer' })];
     act(() => {
       entry.value = '5';
     });
@@ -80,7 +81,7 @@ describe('the card', () => {
 
   it('gives nothing away by the width of the outline', () => {
     const { face } = show();
-    const width = () => screen.getByRole('status').getBoundingClientRect().width;
+    const width = () => screen.getByRole('status', { name: 'Your answer' }).getBoundingClientRect().width;
     const two = width();
     act(() => {
       face.value = { ...seven, showing: 2, prompt: 'mul-2-3' };
@@ -100,7 +101,7 @@ describe('the card', () => {
         entry.value = digits;
       });
       expect(places()).toEqual(before);
-      const answer = screen.getByRole('status');
+      const answer = screen.getByRole('status', { name: 'Your answer' });
       expect(answer.scrollWidth).toBeLessThanOrEqual(answer.clientWidth);
     }
   });
@@ -112,6 +113,8 @@ describe('the card', () => {
       face.value = { ...seven, showing: 2, wrote: '54', whole: true };
     });
     expect(plain(fact()?.textContent)).toBe('7 × 8 = 56');
+    expect(screen.queryByText('You wrote')).toBeNull();
+    expect(screen.getByText('Now you write it')).toBeTruthy();
   });
 
   it('gives a hundred onsets for a hundred cards', async () => {
@@ -180,7 +183,7 @@ describe('the card screen', () => {
             { prompt, whole, wrote: '12' },
             { layout, clock: { allowanceMs: 45_000, elapsedMs: 0, running: true } },
           );
-          const inView = [...document.querySelectorAll('.key, .fact, .answer, .wrote')];
+          const inView = [...document.querySelectorAll('.key, .fact, .answer, .note')];
           expect(inView.length).toBe(16);
           const keypad = document.querySelector('.keypad')?.getBoundingClientRect() ?? new DOMRect();
           for (const element of inView) {

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { fillScreen, guardPage, keepAwake } from '../../src/child/guards';
+import { fillScreen, guardPage, keepAwake, watchHands } from '../../src/child/guards';
 
 const stops: (() => void)[] = [];
 afterEach(() => {
@@ -26,6 +26,20 @@ describe('guarding the page', () => {
     const wheel = (ctrlKey: boolean) => new WheelEvent('wheel', { ctrlKey, bubbles: true, cancelable: true });
     expect(isRefused(wheel(true))).toBe(true);
     expect(isRefused(wheel(false))).toBe(false);
+  });
+});
+
+describe('watching the hands', () => {
+  it('marks the page while it is worked by keys, and no longer once a finger comes', () => {
+    const stop = watchHands(document);
+    const isMarked = () => document.documentElement.hasAttribute('data-by-keys');
+    document.body.dispatchEvent(happen('keydown'));
+    expect(isMarked()).toBe(true);
+    document.body.dispatchEvent(happen('pointerdown'));
+    expect(isMarked()).toBe(false);
+    stop();
+    document.body.dispatchEvent(happen('keydown'));
+    expect(isMarked()).toBe(false);
   });
 });
 

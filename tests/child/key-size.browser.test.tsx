@@ -20,6 +20,7 @@ async function smallestKeyPx(width: number, height: number, layout: 'across' | '
       order="phone"
       hand="right"
       clock={{ allowanceMs: 45_000, elapsedMs: 0, running: false }}
+      rang={signal(false)}
       onKey={none}
       onShown={none}
       onGrownUps={none}

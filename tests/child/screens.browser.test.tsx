@@ -4,7 +4,9 @@ import axe from 'axe-core';
 import type { VNode } from 'preact';
 import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { page } from 'vitest/browser';
+import { Ask } from '../../src/child/ask';
 import { AwayScreen } from '../../src/child/away';
+import type { CardFace } from '../../src/child/card';
 import { CardScreen } from '../../src/child/card-screen';
 import { HandOver } from '../../src/child/hand-over';
 import { LongCloth } from '../../src/child/long-cloth';
@@ -38,15 +40,16 @@ const names = ['Wren', 'Teo', 'Juniper'];
 const cloths = names.map((name, index) => ({ id: name, name, edge: index }));
 const steps: readonly NextStep[] = ['practice', 'sheet', 'threadSheet', 'bellSheet', 'row', 'mend', 'piece'];
 
-const card = (wrote: string | null, whole: boolean) => (
+const card = (face: Partial<CardFace> = {}, hasRung = false) => (
   <CardScreen
-    face={signal({ showing: 1, prompt: 'mul-7-8', whole, wrote })}
+    face={signal({ showing: 1, prompt: 'mul-7-8', whole: false, wrote: null, ...face })}
     entry={signal('5')}
     layout="across"
     order="phone"
     hand="right"
     edge={2}
     clock={{ allowanceMs: 45_000, elapsedMs: 0, running: true }}
+    rang={signal(hasRung)}
     onKey={no}
     onShown={no}
     onGrownUps={no}
@@ -55,17 +58,24 @@ const card = (wrote: string | null, whole: boolean) => (
 
 const screens: Readonly<Record<string, () => VNode>> = {
   welcome: () => <Welcome onBegin={no} onVisit={no} />,
-  'welcome with a file': () => <Welcome onBegin={no} onVisit={no} onRestore={no} />,
   whose: () => <Whose children={cloths} onChoose={no} onGrownUps={no} />,
-  'hand over': () => <HandOver to={{ id: 't', name: 'Teo', edge: 1 }} onTake={no} onGrownUps={no} />,
-  'practice, taken': () => <PracticeIntro takesItself edge={2} onBegin={no} onGrownUps={no} />,
-  'practice, done key': () => <PracticeIntro takesItself={false} edge={2} onBegin={no} onGrownUps={no} />,
-  told: () => <Told keepsTimes edge={2} onGoOn={no} onGrownUps={no} />,
+  'hand over': () => (
+    <HandOver to={{ id: 't', name: 'Teo', edge: 1 }} onTake={no} onBack={no} onGrownUps={no} />
+  ),
+  ask: () => <Ask edge={2} onGrownUps={no} onNotMe={no} />,
+  'ask, one child': () => <Ask edge={2} onGrownUps={no} />,
+  'practice, taken': () => <PracticeIntro takesItself edge={2} onBegin={no} onGrownUps={no} onNotMe={no} />,
+  'practice, done key': () => (
+    <PracticeIntro takesItself={false} edge={2} onBegin={no} onGrownUps={no} onNotMe={no} />
+  ),
+  told: () => <Told keepsTimes edge={2} onGoOn={no} onGrownUps={no} onNotMe={no} />,
   'told without times': () => <Told keepsTimes={false} edge={2} onGoOn={no} onGrownUps={no} />,
-  card: () => card(null, false),
-  'mend card': () => card('54', false),
-  'mend card, whole': () => card('54', true),
-  away: () => <AwayScreen edge={2} onCarryOn={no} onGrownUps={no} />,
+  card: () => card(),
+  'card after the bell': () => card({}, true),
+  'number to copy': () => card({ prompt: 'copy-47' }),
+  'mend card': () => card({ wrote: '54' }),
+  'mend card, whole': () => card({ wrote: '54', whole: true }),
+  away: () => <AwayScreen edge={2} onCarryOn={no} onGrownUps={no} onNotMe={no} />,
   'piece with holes': () => <PieceScreen piece={piece} edge={2} next="mend" onNext={no} onGrownUps={no} />,
   piece: () => <PieceScreen piece={piece} edge={2} next="goOn" onNext={no} onGrownUps={no} />,
   resting: () => <Resting piece={piece} edge={2} onLongCloth={no} onHandOver={no} onGrownUps={no} />,
@@ -73,15 +83,15 @@ const screens: Readonly<Record<string, () => VNode>> = {
   ...Object.fromEntries(
     steps.map((step) => [
       `next, ${step}`,
-      () => <Next step={step} stepsLeft={3} edge={2} onBegin={no} onGrownUps={no} />,
+      () => <Next step={step} stepsLeft={3} edge={2} onBegin={no} onGrownUps={no} onNotMe={no} />,
     ]),
   ),
 };
 
 const seenWords = () =>
-  [...document.querySelectorAll('h1:not(.only-heard), button, p.wrote')]
+  [...document.querySelectorAll('h1:not(.only-heard), button, p.note, .drawing .done-word')]
     .flatMap((element) => (element.textContent ?? '').split(/\s+/))
-    .filter((word) => /[a-z]/i.test(word) && !names.includes(word));
+    .filter((word) => /[a-z]/i.test(word) && ![...names, 'Sumstitch'].includes(word));
 
 describe.each(Object.entries(screens))('%s', (_name, show) => {
   it('has nothing for axe to find', async () => {
@@ -150,6 +160,9 @@ describe('what the screens ask', () => {
     expect(drawn).toBeGreaterThan(0);
     expect(drawn).toBeLessThan(100);
     const strip = document.querySelector('.strip') ?? document.body;
-    expect(strip.scrollLeft + strip.clientWidth).toBeGreaterThan(strip.scrollWidth - 2);
+    expect(strip.scrollTop + strip.clientHeight).toBeGreaterThan(strip.scrollHeight - 2);
+    const edges = [...document.querySelectorAll('.strip-edge')].map((one) => one.getBoundingClientRect());
+    expect(edges).toHaveLength(2);
+    for (const { height } of edges) expect(height).toBeLessThan(4 * strip.clientHeight);
   });
 });

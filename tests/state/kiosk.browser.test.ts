@@ -83,10 +83,22 @@ describe('a first day', () => {
     expect(on(home, 'sitting').run).toBe(run);
   });
 
-  test('without a set nothing is asked: the child rests', async () => {
+  test('without a set there is nothing to sit: a grown-up is asked for', async () => {
     const home = await openHome({ records: ann.slice(0, 1) });
     home.app.kiosk.pick('ann');
-    takeStep(home);
+    expect(up(home)).toBe('ask');
+    await settled(home);
+    const reloaded = await openHome(home);
+    expect(up(reloaded)).toBe('ask');
+    await reloaded.app.desk.record([{ kind: 'setStarted', child: 'ann', set: 'times-3' }]);
+    expect(up(reloaded)).toBe('next: told');
+  });
+
+  test('on a day that is skipped the child rests', async () => {
+    const home = await openHome({ records: ann });
+    const day = home.app.desk.today.value;
+    await home.app.desk.record([{ kind: 'dayChanged', child: 'ann', day, change: { skip: true } }]);
+    home.app.kiosk.pick('ann');
     expect(up(home)).toBe('rest');
   });
 
@@ -187,11 +199,39 @@ describe('the device goes round', () => {
     expect(on(home, 'whose').children.map(({ isDone }) => isDone)).toEqual([true, true]);
   });
 
+  test('a child that was taken for another goes back to whose cloth it is, its sheet waiting for it', async () => {
+    const home = await openHome({ records: [...ann, ...bo] });
+    home.app.kiosk.pick('ann');
+    takeStep(home);
+    home.app.kiosk.goOn(on(home, 'next').step);
+    answer(on(home, 'sitting').run, home.ports);
+    home.app.kiosk.openGrownUps();
+    home.app.kiosk.closeGrownUps();
+    home.app.kiosk.notMe();
+    expect(up(home)).toBe('whose');
+    home.app.kiosk.pick('bo');
+    expect(up(home)).toBe('next: told');
+    home.app.kiosk.pick('ann');
+    expect(up(home)).toBe('away');
+  });
+
+  test('handing over can be thought better of', async () => {
+    const home = await restingAnn();
+    home.app.kiosk.handOver();
+    home.app.kiosk.goBack();
+    expect(on(home, 'rest').child.id).toBe('ann');
+  });
+
+  test('one child alone is never taken for another', async () => {
+    expect((await openHome({ records: ann })).app.kiosk.hasOthers.value).toBe(false);
+    expect((await openHome({ records: [...ann, ...bo] })).app.kiosk.hasOthers.value).toBe(true);
+  });
+
   test('the long cloth opens from the rest and closes to it', async () => {
     const home = await restingAnn();
     home.app.kiosk.openCloth();
     expect(up(home)).toBe('cloth');
-    home.app.kiosk.closeCloth();
+    home.app.kiosk.goBack();
     expect(up(home)).toBe('rest');
   });
 

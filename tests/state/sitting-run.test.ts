@@ -87,7 +87,9 @@ describe('the bell', () => {
   test('rings once, and the card on the screen may still be finished', () => {
     const { run, ports, told, show, type, ended } = begin(timed);
     show();
+    expect(run.rang.value).toBe(false);
     ports.pass(30_000);
+    expect(run.rang.value).toBe(true);
     type('6');
     expect(told).toEqual(['bell', 'visit 0', 'ended']);
     expect(ended()?.ended).toBe('bell');

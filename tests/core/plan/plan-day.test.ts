@@ -70,8 +70,14 @@ describe('the first day', () => {
 
   test('without a set nothing is asked of the child, and the parent is told', () => {
     const day = planDay(source({ set: null }));
-    expect(whats(day)).toEqual(['told']);
+    expect(day.steps).toEqual([]);
+    expect(day.isDone).toBe(false);
     expect(day.needs).toEqual([{ what: 'noSet' }]);
+  });
+
+  test('a child is told when there is first something to sit, also if a set comes later', () => {
+    expect(whats(planDay(source({ change: { skip: true } })))).toEqual([]);
+    expect(whats(planDay(source({ today: '2026-03-04' })))).toContain('told');
   });
 
   test('nobody is told twice or practises the same keys twice', () => {
