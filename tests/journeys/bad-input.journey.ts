@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
+import { words } from '../../src/child/words';
 import { keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, expectQuiet, openDevice, reload } from './device';
 import { setFull, withDisk } from './full-disk';
@@ -96,11 +97,11 @@ test('on a full disk a child goes on, a grown-up is fetched, and every answer is
 
   await setFull(page, true);
   await sit(page, await keyHand(device));
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   await page.getByText('Please fetch a grown-up').waitFor();
   expect(await storedVisits(page)).toHaveLength(3);
   await press(page, 'Go on');
-  await seeHeading(page, 'Done today');
+  await seeHeading(page, words.resting);
   await press(page, 'Grown-ups');
   await fill(page, 'PIN', pin);
   await press(page, 'Open');
@@ -157,11 +158,11 @@ test('with the device’s date set back a year the child goes on, and every reco
 
   const back = await openDevice({ again: first, before: daysOn(-365) });
   const { page } = back;
-  await seeHeading(page, "Today's sheet");
+  await seeHeading(page, words.sheet);
   await press(page, 'Begin');
   await sit(page, await keyHand(back));
   await press(page, 'Go on');
-  await seeHeading(page, 'Done today');
+  await seeHeading(page, words.resting);
   await openPages(page);
   await turnTo(page, 'Sittings');
   expect(await page.locator('tbody tr').count()).toBe(2);
@@ -173,7 +174,7 @@ test('with the device’s date set back a year the child goes on, and every reco
 
   // The change made under the wrong date is the latest all the same: order is not the wall clock's.
   const again = await openDevice({ again: first });
-  await seeHeading(again.page, 'It takes your answer itself');
+  await seeHeading(again.page, words.takesItself);
 });
 
 test('a wrong PIN is refused, three make a wait, and the recovery code passes it', async () => {

@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
+import { words } from '../../src/child/words';
 import type { Sat } from '../../src/core/record/sat';
 import { type Card, type Hand, keyHand, sit, touchHand } from './child-hand';
 import { closeDevices, type Device, type DeviceOptions, expectQuiet, openDevice } from './device';
@@ -44,12 +45,12 @@ test.each(ways)('two children drill and a parent reads, $name', async ({ hand, o
 
 async function firstDay(device: Device, hand: Way['hand']): Promise<void> {
   const { page } = device;
-  await seeHeading(page, 'Grown-ups see answers and times');
+  await seeHeading(page, words.told);
   await press(page, 'OK');
-  await seeHeading(page, 'Type it, then press Done');
+  await seeHeading(page, words.waitsForDone);
   await press(page, 'Begin');
   await sit(page, await hand(device));
-  await seeHeading(page, "Today's sheet");
+  await seeHeading(page, words.sheet);
   await press(page, 'Begin');
   expect(await page.locator('.thread-run').count()).toBe(0);
   const cards = await sit(page, await hand(device), {
@@ -58,21 +59,21 @@ async function firstDay(device: Device, hand: Way['hand']): Promise<void> {
   // The one put off came back at the end.
   expect(cards).toHaveLength(26);
   expect(cards.at(-1)?.text).toBe(cards[7]?.text);
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   expect(await holes(device)).toBe(1);
   await press(page, 'Mend');
-  expect(await page.locator('.wrote').textContent()).toContain('You wrote');
+  expect(await page.locator('.note').textContent()).toContain('You wrote');
   await sit(page, await hand(device));
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   expect(await holes(device)).toBe(0);
   await press(page, 'Go on');
-  await seeHeading(page, 'Done today');
+  await seeHeading(page, words.resting);
 }
 
 async function handToTeo(device: Device, hand: Way['hand']): Promise<void> {
   const { page } = device;
   await press(page, 'Hand over');
-  await seeHeading(page, 'Hand over to');
+  await seeHeading(page, words.handOverTo);
   await press(page, 'Teo');
   await press(page, 'OK');
   await press(page, 'Begin');
@@ -80,7 +81,7 @@ async function handToTeo(device: Device, hand: Way['hand']): Promise<void> {
   await press(page, 'Begin');
   await sit(page, await hand(device));
   await press(page, 'Go on');
-  await seeHeading(page, 'Done today');
+  await seeHeading(page, words.resting);
 }
 
 async function turnClockOn({ page }: Device): Promise<void> {
@@ -88,16 +89,16 @@ async function turnClockOn({ page }: Device): Promise<void> {
   await turnTo(page, 'Settings');
   await choose(page, 'Sheets are sat', 'with a clock');
   await handOver(page, 'Wren');
-  await seeHeading(page, 'Done today');
+  await seeHeading(page, words.resting);
 }
 
 /** Twelve right and two wrong by the bell, of 25 in 45 s: the third band, which brings one row. */
 async function secondDay(device: Device, hand: Way['hand']): Promise<void> {
   const { page } = device;
-  await seeHeading(page, 'It takes your answer itself');
+  await seeHeading(page, words.takesItself);
   await press(page, 'Begin');
   await sit(page, await hand(device), { takesItself: true });
-  await seeHeading(page, 'A sheet with the thread');
+  await seeHeading(page, words.threadSheet);
   await press(page, 'Begin');
   await page.locator('.thread-run').waitFor({ state: 'attached' });
   const cards: Card[] = [];
@@ -111,26 +112,26 @@ async function secondDay(device: Device, hand: Way['hand']): Promise<void> {
   });
   // Fourteen answers fit into 45 s; the card on the screen at the bell was finished.
   expect(cards).toHaveLength(15);
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   expect(await holes(device)).toBe(2);
   await press(page, 'Go on');
 
-  await seeHeading(page, 'One more row');
+  await seeHeading(page, words.row);
   await press(page, 'Begin');
   const row = await sit(page, await hand(device), { does: (_, nth) => (nth === 0 ? 'wrong' : 'right') });
   expect(row).toHaveLength(5);
   expect(row.slice(0, 2).map(({ text }) => text)).toEqual([cards[2]?.text, cards[5]?.text]);
 
-  await seeHeading(page, 'Mend the holes');
+  await seeHeading(page, /^Mend/);
   await press(page, 'Begin');
   const mended = await sit(page, await hand(device), { does: (_, nth) => (nth === 0 ? 'wrong' : 'right') });
   // A second miss shows the whole fact and asks again.
   expect(mended.map(({ text }) => text)).toEqual([row[0]?.text, `${row[0]?.text} ${row[0]?.answer}`]);
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   expect(await holes(device)).toBe(0);
   expect(await page.locator('.piece .thread, .piece .weave').count()).toBe(25);
   await press(page, 'Go on');
-  await seeHeading(page, 'Done today');
+  await seeHeading(page, words.resting);
 }
 
 async function readMarking({ page }: Device): Promise<void> {

@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
+import { words } from '../../src/child/words';
 import type { Visit } from '../../src/core/record/sat';
 import { type Detached, launchDetached, makeProfile, type Page, serveBuilt } from './browser';
 import { type Hand, keyHand, keysFor, nextCard, sit } from './child-hand';
@@ -33,7 +34,7 @@ test(`killed ${rounds} times in mid-sheet, no acknowledged answer is lost`, asyn
     const kept = await storedVisits(tablet.page);
     expect(acknowledged.length).toBeGreaterThanOrEqual(round);
     expect(kept.slice(0, acknowledged.length)).toEqual(acknowledged);
-    await seeHeading(tablet.page, 'Where you were');
+    await seeHeading(tablet.page, words.away);
     await press(tablet.page, 'Carry on');
     // The same step: the first card of which no answer is kept.
     const prompt = (await storedPlan(tablet.page)).prompts[answersIn(kept)];
@@ -41,7 +42,7 @@ test(`killed ${rounds} times in mid-sheet, no acknowledged answer is lost`, asyn
   }
 
   await sit(tablet.page, await keyHand(tablet));
-  await seeHeading(tablet.page, 'Your piece');
+  await seeHeading(tablet.page, words.piece);
   const sheet = (await storedSats(tablet.page)).findLast(({ purpose }) => purpose === 'sheet');
   expect(sheet?.ended).toBe('finished');
   expect(sheet?.away).toHaveLength(rounds);

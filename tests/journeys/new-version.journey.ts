@@ -2,6 +2,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { words } from '../../src/child/words';
 import { type BrowserContext, builtFolder, launch, type Page, type Served, serveBuilt } from './browser';
 import { keyHand, keysFor, nextCard, sit } from './child-hand';
 import { press, seeHeading, setUp } from './parent-hand';
@@ -51,7 +52,7 @@ test('in mid-sheet it waits, and is taken when the sheet is done, the child’s 
   if (!last) throw new Error('There is no fifth card.');
   for (const key of [...keysFor(last, 'right'), 'done' as const]) await hand.press(key, last.seenMs + 320);
   await expect.poll(() => page.title()).toBe('Sumstitch, the next');
-  await seeHeading(page, "Today's sheet");
+  await seeHeading(page, words.sheet);
 });
 
 test('a new version declines while a second window is open, which may be in mid-sheet', async () => {

@@ -8,6 +8,8 @@ export async function press(page: Page, name: string | RegExp, nth = 0): Promise
   const button = page
     .getByRole('button', typeof name === 'string' ? { name, exact: true } : { name })
     .nth(nth);
+  // A child's button takes no press that may have been meant for the screen before.
+  if (await button.evaluate((element) => element.matches('.big, .plain'))) await page.waitForTimeout(450);
   await button.click();
 }
 

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { words } from '../../src/child/words';
 import { keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, type Device, expectQuiet, openDevice, reload } from './device';
 import {
@@ -27,7 +28,7 @@ afterEach(async () => {
 });
 
 /** Reloads, and finds the same screen. */
-async function reloadOn(title: string): Promise<void> {
+async function reloadOn(title: string | RegExp): Promise<void> {
   await seeHeading(device.page, title);
   await reload(device.page);
   await seeHeading(device.page, title);
@@ -44,8 +45,8 @@ async function reloadInCard(): Promise<void> {
   const { page } = device;
   const before = await nextCard(page, null);
   await reload(page);
-  await seeHeading(page, 'Where you were');
-  await reloadOn('Where you were');
+  await seeHeading(page, words.away);
+  await reloadOn(words.away);
   await press(page, 'Carry on');
   expect((await nextCard(page, null))?.text).toBe(before?.text);
 }
@@ -53,16 +54,16 @@ async function reloadInCard(): Promise<void> {
 test('a child comes back to the same step, wherever the page was reloaded', async () => {
   const { page } = device;
   await setUp(page, 'Wren');
-  await reloadOn('Grown-ups see answers and times');
+  await reloadOn(words.told);
   await press(page, 'OK');
-  await seeHeading(page, 'Type it, then press Done');
+  await seeHeading(page, words.waitsForDone);
   await press(page, 'Begin');
   const hand = async () => keyHand(device);
   await sit(page, await hand(), { until: 2 });
   await reloadInCard();
   await sit(page, await hand());
 
-  await reloadOn("Today's sheet");
+  await reloadOn(words.sheet);
   await press(page, 'Begin');
   await sit(page, await hand(), { until: 10 });
   await reloadInCard();
@@ -75,18 +76,18 @@ test('a child comes back to the same step, wherever the page was reloaded', asyn
     },
   });
 
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   await untilSealed();
   await reload(page);
-  await reloadOn('Mend the holes');
+  await reloadOn(/^Mend/);
   await press(page, 'Begin');
   await sit(page, await hand(), { until: 1 });
   await reloadInCard();
   await sit(page, await hand());
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   await untilSealed();
   await reload(page);
-  await reloadOn('Done today');
+  await reloadOn(words.resting);
 
   const sheet = (await storedSats(page)).find(({ purpose }) => purpose === 'sheet');
   expect(sheet?.visits.filter(({ end }) => end === 'taken')).toHaveLength(25);
@@ -107,15 +108,15 @@ test('in mid-row too, and a row done is not asked again', async () => {
     atMs: ({ seenMs }, nth) => seenMs + (nth < 12 ? 1000 : 60_000),
   });
   await press(page, 'Go on');
-  await reloadOn('One more row');
+  await reloadOn(words.row);
   await press(page, 'Begin');
   await sit(page, await keyHand(device), { until: 2 });
   await reloadInCard();
   await sit(page, await keyHand(device));
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   await untilSealed();
   await reload(page);
-  await reloadOn('Done today');
+  await reloadOn(words.resting);
   expect((await storedSats(page)).filter(({ purpose }) => purpose === 'row')).toHaveLength(1);
 });
 
@@ -134,7 +135,7 @@ test('an interrupted timed sheet goes on without its clock and has no band unles
   await press(page, 'Carry on');
   expect(await page.locator('.thread-run').count()).toBe(0);
   await sit(page, await keyHand(device), { takesItself: true });
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   await openPages(page);
   await page.getByText('The sheet was interrupted, so it has no band').waitFor();
   await press(page, 'Give it its band');
@@ -164,7 +165,7 @@ test('set-up leaves nothing half-stored, and begins where it was with a child', 
   await press(page, 'Go on');
   await seeHeading(page, 'What is known already?');
   await reload(page);
-  await seeHeading(page, 'Whose cloth?');
+  await seeHeading(page, words.whose);
   await openPages(page);
   await page.getByText('Wren has no set to learn from.').waitFor();
   await turnTo(page, 'Children and sets');
@@ -180,7 +181,7 @@ test('a parent’s page is locked by a reload, and the child is where it was', a
   await openPages(page);
   await turnTo(page, 'Settings');
   await reload(page);
-  expect(await heading(page)).toBe('Grown-ups see answers and times');
+  expect(await heading(page)).toBe(words.told);
   await press(page, 'Grown-ups');
   await seeHeading(page, 'For grown-ups');
   expect(await page.getByRole('navigation').count()).toBe(0);

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { words } from '../../src/child/words';
 import { keyHand, nextCard, sit, touchHand } from './child-hand';
 import { closeDevices, type Device, expectQuiet, openDevice } from './device';
 import { press, seeHeading, setUp } from './parent-hand';
@@ -64,7 +65,7 @@ test('a resting palm does not keep the other hand from answering', async () => {
   await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
   expect((await nextCard(page, card.id))?.id).not.toBe(card.id);
   await sit(page, await touchHand(device));
-  await seeHeading(page, "Today's sheet");
+  await seeHeading(page, words.sheet);
   await expect.poll(async () => (await storedSats(page)).length).toBe(1);
   const [practice] = await storedSats(page);
   expect(practice?.visits[0]).toMatchObject({ given: card.answer, end: 'taken' });
@@ -83,13 +84,13 @@ test('a key held down is one key', async () => {
 test('out of the child’s screens there is no way but the PIN', async () => {
   const { page } = device;
   await sit(page, await keyHand(device));
-  await seeHeading(page, "Today's sheet");
+  await seeHeading(page, words.sheet);
   expect(await page.locator('a[href]').count()).toBe(0);
   await press(page, 'Grown-ups');
   await seeHeading(page, 'For grown-ups');
   expect(await page.getByRole('navigation').count()).toBe(0);
   await press(page, 'Back to the cloth');
-  await seeHeading(page, "Today's sheet");
+  await seeHeading(page, words.sheet);
 });
 
 test('a page out of sight is an interruption, and the same card comes back', async () => {
@@ -101,7 +102,7 @@ test('a page out of sight is an interruption, and the same card comes back', asy
   await page.evaluate(hide);
   await other.close();
   await page.bringToFront();
-  await seeHeading(page, 'Where you were');
+  await seeHeading(page, words.away);
   await press(page, 'Carry on');
   expect((await nextCard(page, null))?.text).toBe(card?.text);
 });

@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { words } from '../../src/child/words';
 import { keyHand, nextCard, sit } from './child-hand';
 import { type Device, openDevice, reload } from './device';
 import { setFull, withDisk } from './full-disk';
@@ -77,7 +78,7 @@ async function seeSetUp(device: Device, look: Look): Promise<string> {
   await press(page, 'Go to the parent’s pages');
   await look(device, 'pages-today-fresh');
   await press(page, 'Hand over to “Whose cloth?”');
-  await seeHeading(page, 'Whose cloth?');
+  await seeHeading(page, words.whose);
   await look(device, 'child-whose');
   return code;
 }
@@ -85,7 +86,7 @@ async function seeSetUp(device: Device, look: Look): Promise<string> {
 async function seeFirstDay(device: Device, look: Look): Promise<void> {
   const { page } = device;
   await press(page, 'Wren');
-  await seeHeading(page, 'Grown-ups see answers and times');
+  await seeHeading(page, words.told);
   await look(device, 'child-told');
   await press(page, 'OK');
   await look(device, 'child-practice-by-done');
@@ -103,11 +104,11 @@ async function seeFirstDay(device: Device, look: Look): Promise<void> {
   await page.keyboard.press('Backspace');
   await sit(page, await keyHand(device), { until: 4, does: (_, nth) => (nth === 2 ? 'wrong' : 'right') });
   await reload(page);
-  await seeHeading(page, 'Where you were');
+  await seeHeading(page, words.away);
   await look(device, 'child-away');
   await press(page, 'Carry on');
   await sit(page, await keyHand(device), { does: (_, nth) => (nth < 2 ? 'wrong' : 'right') });
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   await look(device, 'child-piece-with-holes');
   await press(page, 'Mend');
   await nextCard(page, null);
@@ -116,10 +117,10 @@ async function seeFirstDay(device: Device, look: Look): Promise<void> {
   await nextCard(page, null);
   await look(device, 'child-mending-shown');
   await sit(page, await keyHand(device));
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   await look(device, 'child-piece-whole');
   await press(page, 'Go on');
-  await seeHeading(page, 'Done today');
+  await seeHeading(page, words.resting);
   await look(device, 'child-rest');
   await press(page, 'Long cloth');
   await page.locator('.strip').waitFor();
@@ -164,11 +165,11 @@ async function seeGate(device: Device, look: Look, code: string): Promise<void> 
 
 async function seeTimedDay(device: Device, look: Look): Promise<void> {
   const { page } = device;
-  await seeHeading(page, 'It takes your answer itself');
+  await seeHeading(page, words.takesItself);
   await look(device, 'child-practice-by-itself');
   await press(page, 'Begin');
   await sit(page, await keyHand(device), { takesItself: true });
-  await seeHeading(page, 'A sheet with the thread');
+  await seeHeading(page, words.threadSheet);
   await look(device, 'child-next-thread');
   await openPages(page);
   await choose(page, 'The clock, when there is one, is', 'hidden until the bell');
@@ -187,21 +188,21 @@ async function seeTimedDay(device: Device, look: Look): Promise<void> {
     does: (_, nth) => (nth === 1 ? 'wrong' : 'right'),
     atMs: ({ seenMs }, nth) => seenMs + (nth < 4 ? 400 : 90_000),
   });
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   await look(device, 'child-piece-half');
   await press(page, 'Go on');
-  await seeHeading(page, 'One more row');
+  await seeHeading(page, words.row);
   await look(device, 'child-next-row');
   await press(page, 'Begin');
   await sit(page, await keyHand(device), { does: () => 'wrong' });
   await press(page, 'Begin');
   await sit(page, await keyHand(device), { does: (_, nth) => (nth === 0 ? 'wrong' : 'right') });
   for (const _ of [1, 2, 3]) {
-    if ((await page.locator('h1').first().textContent()) !== 'One more row') break;
+    if ((await page.locator('h1').first().textContent()) !== words.row) break;
     await press(page, 'Begin');
     await sit(page, await keyHand(device), { does: (_card, nth) => (nth === 0 ? 'wrong' : 'right') });
   }
-  await seeHeading(page, 'Mend the holes');
+  await seeHeading(page, /^Mend/);
   await look(device, 'child-next-mending');
 }
 
@@ -229,19 +230,18 @@ async function setFaulty({ page }: Device): Promise<void> {
 export async function tourBoat(look: Look): Promise<void> {
   const device = await openDevice();
   const { page } = device;
-  await press(page, 'Visit the boat');
+  await press(page, words.visit);
   await page.getByRole('button', { name: 'Leave the boat' }).waitFor();
-  await seeHeading(page, 'Whose cloth?');
+  await seeHeading(page, words.whose);
   await look(device, 'boat-whose');
   await press(page, 'Grown-ups');
   await page.getByRole('button', { name: 'Lock', exact: true }).waitFor();
   await page.locator('main.page section').first().waitFor();
-  await look(device, 'boat-today');
+  await seeEveryPage(device, look);
+  await turnTo(page, 'Today');
   await page.locator('summary').first().click();
   await look(device, 'boat-today-only');
   await turnTo(page, 'Marking');
-  await page.locator('.sheets').waitFor();
-  await look(device, 'boat-marking');
   await page.locator('.sheets button').first().click();
   await page.locator('table.answers').first().waitFor();
   await look(device, 'boat-sitting');
@@ -250,23 +250,27 @@ export async function tourBoat(look: Look): Promise<void> {
   await page.getByText('The sitting does not count.').waitFor();
   await look(device, 'boat-sitting-ruled');
   await turnTo(page, 'Children and sets');
-  await look(device, 'boat-children');
   for (const summary of await page.locator('summary').all()) await summary.click();
   await press(page, 'Make a set');
   await look(device, 'boat-children-opened');
-  await turnTo(page, 'Sittings');
-  await page.locator('table').waitFor();
-  await look(device, 'boat-sittings');
   await turnTo(page, 'Settings');
-  await look(device, 'boat-settings');
   await press(page, 'Change the PIN');
   await look(device, 'boat-settings-pin');
-  await turnTo(page, 'About');
-  await look(device, 'boat-about');
   await press(page, 'Lock');
   await press(page, 'Juniper');
   await look(device, 'boat-juniper');
   await device.close();
+}
+
+/** Whatever pages there are, as they open. */
+async function seeEveryPage(device: Device, look: Look): Promise<void> {
+  const { page } = device;
+  const names = await page.getByRole('navigation', { name: 'Pages' }).getByRole('button').allTextContents();
+  for (const name of names) {
+    await turnTo(page, name);
+    await page.getByText('Reading the sittings …').waitFor({ state: 'detached' });
+    await look(device, `boat-page-${name.toLowerCase().replaceAll(' ', '-')}`);
+  }
 }
 
 /** What is shown where nothing can be kept, or nothing more. */

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { words } from '../../src/child/words';
 import type { Sat } from '../../src/core/record/sat';
 import { type Card, type Hand, keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, type Device, expectQuiet, openDevice } from './device';
@@ -126,7 +127,7 @@ test('a hundred cards give a hundred onsets, each later than the one before', as
   await beginSheet({ isTimed: false, length: 100 });
   const cards = await sit(device.page, hand);
   expect(cards).toHaveLength(100);
-  await seeHeading(device.page, 'Your piece');
+  await seeHeading(device.page, words.piece);
   const { visits, isolated, clockStepMs } = await sheetSat();
   expect(isolated).toBe(true);
   expect(clockStepMs).toBeLessThan(0.1);
@@ -153,7 +154,7 @@ test('the bell rings by itself when the time is over, and the card on the screen
   await page.waitForTimeout(5200);
   expect((await nextCard(page, null))?.id).toBe(card?.id);
   await page.keyboard.type(card?.answer ?? '');
-  await seeHeading(page, 'Your piece');
+  await seeHeading(page, words.piece);
   const sheet = await sheetSat();
   expect(sheet.ended).toBe('bell');
   expect(sheet.visits.map(({ afterBell }) => afterBell)).toEqual([undefined, undefined, true]);
