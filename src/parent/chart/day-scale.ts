@@ -32,7 +32,7 @@ export function valueScale(top: number, height: number): ScaleLinear<number, num
 
 /** The days named below a chart: as many as have room. */
 export function dayTicks(scale: ScaleTime<number, number>, width: number) {
-  return scale.ticks(Math.max(2, Math.floor(width / 110))).map((at) => ({
+  return scale.ticks(Math.max(2, Math.floor(width / 80))).map((at) => ({
     x: scale(at),
     // The ticks are midnights in UTC; the name must be of that day in any zone.
     text: format(new Date(at.getUTCFullYear(), at.getUTCMonth(), at.getUTCDate()), 'd MMM'),
