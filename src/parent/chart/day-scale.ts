@@ -30,11 +30,26 @@ export function valueScale(top: number, height: number): ScaleLinear<number, num
     .range([height - room.bottom, room.top]);
 }
 
+const nameWidth = 52;
+
 /** The days named below a chart: as many as have room. */
 export function dayTicks(scale: ScaleTime<number, number>, width: number) {
-  return scale.ticks(Math.max(2, Math.floor(width / 80))).map((at) => ({
+  for (let many = Math.floor(width / nameWidth); many > 1; many -= 1) {
+    const ticks = scale.ticks(many);
+    const gaps = ticks.slice(1).map((at, index) => scale(at) - scale(ticks[index] ?? at));
+    if (ticks.length > 1 && gaps.every((gap) => gap >= nameWidth))
+      return ticks.map((at) => tickAt(scale, at));
+  }
+  return scale
+    .ticks(1)
+    .slice(0, 1)
+    .map((at) => tickAt(scale, at));
+}
+
+/** The ticks are midnights in UTC; the name must be of that day in any zone. */
+function tickAt(scale: ScaleTime<number, number>, at: Date) {
+  return {
     x: scale(at),
-    // The ticks are midnights in UTC; the name must be of that day in any zone.
     text: format(new Date(at.getUTCFullYear(), at.getUTCMonth(), at.getUTCDate()), 'd MMM'),
-  }));
+  };
 }
