@@ -1,7 +1,7 @@
-import type { CDPSession } from 'playwright';
 import { expect } from 'vitest';
 import {
   type BrowserContext,
+  type CDPSession,
   collectForeignRequests,
   type Launch,
   launch,

@@ -48,7 +48,7 @@ export async function addChild(page: Page, name: string, set: RegExp = /^Times 3
   await fill(page, 'Name', name);
   await press(page, 'Go on');
   await seeHeading(page, 'What is known already?');
-  await press(page, 'Nothing yet');
+  await press(page, 'Go on');
   await seeHeading(page, 'The first set');
   await page.getByLabel('Multiplication', { exact: true }).check();
   await page.getByRole('radio', { name: set }).first().check();
