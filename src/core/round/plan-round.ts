@@ -38,12 +38,18 @@ export interface Round {
 export function planRound(order: RoundOrder): Round | null {
   const { set, summary, ticked, seed } = order;
   const source = { facts: summary.facts, ticked };
-  const open = inTeachingOrder(toTeach(set, source), summary);
+  // What an earlier day taught is asked before it is shown again: only so can it be told what stayed.
+  const waiting = new Set(summary.rounds.flatMap((round) => round.waiting));
+  const untaught = toTeach(set, source).filter((fact) => !waiting.has(fact));
+  const open = inTeachingOrder(untaught, summary);
   const isTaught = open.length > 0;
   const many = howManyNew(summary.rounds, order.fixedNew);
   const folded = (isTaught ? open : weakestFirst(set, order)).slice(0, many);
-  const others = [...new Set([...order.kept, ...ticked, ...set])].filter((fact) => isHad(fact, source));
-  const known = makeDice(seed).shuffled(awayFrom(folded, others)).sort(securestFirst(summary));
+  const others = [...new Set([...order.kept, ...ticked, ...set])];
+  const had = others.filter((fact) => isHad(fact, source) && !waiting.has(fact));
+  const asked = set.filter((fact) => waiting.has(fact));
+  const secure = makeDice(seed).shuffled(had).sort(securestFirst(summary));
+  const known = awayFrom(folded, [...asked, ...secure]);
   const size = fitRound({ ...order, fresh: folded.length, known: Math.min(known.length, depthBounds.most) });
   if (!size) return null;
   const facts = folded.slice(0, size.fresh);
@@ -54,7 +60,7 @@ export function planRound(order: RoundOrder): Round | null {
 
 /** Those of earlier rounds that did not stay come first, then the set's order, each with its turn-around behind it. */
 function inTeachingOrder(facts: readonly FactId[], { rounds }: RoundOrder['summary']): readonly FactId[] {
-  const begun = new Set(rounds.flatMap(({ waiting, missed }) => [...waiting, ...missed]));
+  const begun = new Set(rounds.flatMap(({ missed }) => missed));
   const open = new Set(facts);
   const ordered = new Set<FactId>();
   for (const fact of facts.toSorted((x, y) => Number(begun.has(y)) - Number(begun.has(x)))) {

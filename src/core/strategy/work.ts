@@ -1,7 +1,7 @@
 import type { Strategy } from './strategy';
 
 /** The box that stands for the answer where it is built up. */
-export const unknown = '□';
+const unknown = '□';
 
 /**
  * A strategy written out: a calculation whose value is the fact's answer, or an equation that the answer solves in the

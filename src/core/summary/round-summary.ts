@@ -6,24 +6,41 @@ import type { RoundSummary, Summary, UntimedAnswer } from './summary';
 
 const roundDaysKept = 5;
 
-/** The summary with a card round: its new facts, as far as the child came, wait to be asked on a later day. */
+/**
+ * The summary with a card round: the first own answers to facts of earlier rounds judge these; its new facts, as far as
+ * the child came, wait to be asked on a later day; and what was shown whole, as new or after a miss, is kept.
+ */
 export function withRound(
   summary: Summary,
   { day, shownFirst = [] }: Pick<Sat, 'day' | 'shownFirst'>,
   places: readonly MarkedAnswer[],
 ): Summary {
-  const taught = shownFirst.flatMap((place) => {
-    const met = places[place];
-    const fact = met && met.outcome !== 'notReached' ? parseFact(met.prompt)?.id : undefined;
-    return fact ?? [];
-  });
-  if (taught.length === 0) return summary;
-  const last = summary.rounds.at(-1);
+  const taught = new Set<FactId>();
+  const shown = new Set<FactId>(summary.shownOn?.day === day ? summary.shownOn.facts : []);
+  const answers: UntimedAnswer[] = [];
+  for (const [place, { prompt, outcome, shown: isShown }] of places.entries()) {
+    const fact = parseFact(prompt)?.id;
+    if (!fact || outcome === 'notReached') continue;
+    if (shownFirst.includes(place)) taught.add(fact);
+    else if (!shown.has(fact) && outcome !== 'unfinished')
+      answers.push([fact, outcome === 'right' && !isShown]);
+    if (isShown || taught.has(fact)) shown.add(fact);
+  }
+  const rounds = withTaught(judgeRounds(summary.rounds, day, answers), day, [...taught]);
+  return { ...summary, rounds, shownOn: { day, facts: [...shown] } };
+}
+
+function withTaught(
+  rounds: readonly RoundSummary[],
+  day: Day,
+  taught: readonly FactId[],
+): readonly RoundSummary[] {
+  if (taught.length === 0) return rounds;
+  const last = rounds.at(-1);
   const isSameDay = last?.day === day;
-  const before = isSameDay ? summary.rounds.slice(0, -1) : summary.rounds;
   const today = isSameDay ? last : { day, waiting: [], taken: 0, missed: [] };
   const waiting = [...new Set([...today.waiting, ...taught])];
-  return { ...summary, rounds: [...before, { ...today, waiting }].slice(-roundDaysKept) };
+  return [...(isSameDay ? rounds.slice(0, -1) : rounds), { ...today, waiting }].slice(-roundDaysKept);
 }
 
 /** What answers of a day say of the rounds of earlier days: a fact's first one decides. */

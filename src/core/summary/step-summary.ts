@@ -79,12 +79,14 @@ function withSpread(summary: Summary, { spread, ended, child: by }: RuledSat['sa
 
 function withAnswers(summary: Summary, day: Day, untimed: boolean, places: readonly MarkedAnswer[]): Summary {
   const facts = new Map(summary.facts);
+  const { shownOn } = summary;
+  const shownToday = new Set(shownOn?.day === day ? shownOn.facts : []);
   const answers: UntimedAnswer[] = [];
   for (const { prompt, outcome, shown } of places) {
     const fact = parseFact(prompt)?.id;
     if (!fact || shown || outcome === 'notReached' || outcome === 'unfinished') continue;
     const right = outcome === 'right';
-    facts.set(fact, withAnswer(facts.get(fact), day, right));
+    facts.set(fact, withAnswer(facts.get(fact), day, right, shownToday.has(fact)));
     answers.push([fact, right]);
   }
   return {
@@ -95,8 +97,13 @@ function withAnswers(summary: Summary, day: Day, untimed: boolean, places: reado
   };
 }
 
-function withAnswer(before: FactSummary | undefined, day: Day, right: boolean): FactSummary {
-  const isRightDay = right && before?.lastSeen !== day;
+function withAnswer(
+  before: FactSummary | undefined,
+  day: Day,
+  right: boolean,
+  wasShown: boolean,
+): FactSummary {
+  const isRightDay = right && !wasShown && before?.lastSeen !== day;
   const lastRight = before?.lastRight ?? [];
   return {
     rightDays: (before?.rightDays ?? 0) + (isRightDay ? 1 : 0),

@@ -3,7 +3,7 @@ import type { Day, Id } from '../record/stamp';
 
 /** What counts reach back for one fact. */
 export interface FactSummary {
-  /** Days on which the day's first answer was right. */
+  /** Days on which the day's first answer was right, and no card had shown the fact before it. */
   readonly rightDays: number;
   /** The first of these days, and the newest, oldest first; at most 4. */
   readonly firstRight: Day | null;
@@ -52,6 +52,8 @@ export interface Summary {
   readonly untimed: readonly UntimedAnswer[];
   /** The card rounds of the newest days, oldest first; at most 5 days. */
   readonly rounds: readonly RoundSummary[];
+  /** Facts that a card showed whole on the last day with a card round: right later that day is no first try. */
+  readonly shownOn: { readonly day: Day; readonly facts: readonly FactId[] } | null;
   /** Of the clock trial met last, which of its days have been sat; `null` before any. */
   readonly trial: { readonly trial: Id; readonly days: readonly number[] } | null;
   /** Of the spread met last, which of its halves have been sat to their end; `null` before any. */
@@ -59,7 +61,7 @@ export interface Summary {
 }
 
 /** Changes whenever the meaning of a summary does, so that no checkpoint outlives its rules. */
-export const summaryVersion = 5;
+export const summaryVersion = 6;
 
 /** A child who has not sat anything. */
 export const emptySummary: Summary = {
@@ -71,6 +73,7 @@ export const emptySummary: Summary = {
   facts: new Map(),
   untimed: [],
   rounds: [],
+  shownOn: null,
   trial: null,
   spread: null,
 };

@@ -37,6 +37,16 @@ export function twinOf(fact: Fact, { facts, avoid }: TwinSource): Fact | null {
   return ranked[0]?.other ?? null;
 }
 
+/** The twins of several facts, one each in their order: none of the facts themselves, none twice while others remain. */
+export function twinsOf(missed: readonly Fact[], { facts, avoid }: TwinSource): readonly (Fact | null)[] {
+  const taken = new Set([...avoid, ...missed.map(({ id }) => id)]);
+  return missed.map((fact) => {
+    const twin = twinOf(fact, { facts, avoid: taken });
+    if (twin) taken.add(twin.id);
+    return twin;
+  });
+}
+
 function isFamily(x: Fact, y: Fact): boolean {
   return String(pairOf(x).toSorted(upward)) === String(pairOf(y).toSorted(upward));
 }

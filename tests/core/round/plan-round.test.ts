@@ -45,6 +45,16 @@ describe('new facts', () => {
     expect(round?.fresh).toEqual(['mul-6-7', 'mul-7-6', 'mul-8-7']);
   });
 
+  test('are never those an earlier day taught before they were asked again: these lead the known ones', () => {
+    const taught = ['mul-6-7', 'mul-7-6'] as const;
+    const facts = new Map(all(doubles, right));
+    const round = planRound(order({ summary: { facts, rounds: [waiting(...taught)] } }));
+    for (const fact of taught) expect(round?.fresh).not.toContain(fact);
+    const asked = round?.cards.filter(({ fact }) => fact === 'mul-6-7' || fact === 'mul-7-6') ?? [];
+    expect(asked[0]).toEqual({ fact: round?.cards[1]?.fact, isNew: false });
+    expect(asked.every(({ isNew }) => !isNew)).toBe(true);
+  });
+
   test('are never facts the child has, by its answers or by the parent’s word', () => {
     const [first, second, ...rest] = times7;
     if (!first || !second) throw new Error('times-7 has facts');

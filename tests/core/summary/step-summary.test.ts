@@ -128,6 +128,29 @@ describe('a card round', () => {
     ]);
   });
 
+  test('is judged by the first card of a later round, where a miss is what had to be shown', () => {
+    const again = cards(tuesday, { shownFirst: [] });
+    const kept = summed(round, [again, answer('mul-2-3', 'right'), answer('mul-2-4', 'right', true)]);
+    expect(kept.rounds).toEqual([{ day: monday, waiting: [], taken: 1, missed: ['mul-2-4'] }]);
+    const skipped = summed(round, [again, answer('mul-2-3', 'skipped'), answer('mul-2-3', 'right')]);
+    expect(skipped.rounds[0]).toMatchObject({ waiting: ['mul-2-4'], missed: ['mul-2-3'] });
+  });
+
+  test('is not judged by a round that showed its fact anew', () => {
+    const anew = cards(tuesday, { shownFirst: [0] });
+    const { rounds } = summed(round, [anew, answer('mul-2-3', 'right', true), answer('mul-2-3', 'right')]);
+    expect(rounds[0]).toMatchObject({ taken: 0, missed: [] });
+  });
+
+  test('makes what it showed no first try later that day, new or missed; the next day counts', () => {
+    const [three, five] = [answer('mul-2-3', 'right'), answer('mul-2-5', 'right')];
+    const sheet = summed(round, [ruledSat(monday), three, five]);
+    expect(sheet.facts.get('mul-2-3')).toMatchObject({ rightDays: 0, seen: 1, recent: '1' });
+    expect(sheet.facts.get('mul-2-5')).toMatchObject({ rightDays: 0, seen: 1 });
+    const next = summed(round, [ruledSat(monday), three], [ruledSat(tuesday), three]);
+    expect(next.facts.get('mul-2-3')).toMatchObject({ rightDays: 1, firstRight: tuesday });
+  });
+
   test('is judged by the first answer of a later day to each, not by one of its own day', () => {
     const [right, wrong] = [answer('mul-2-3', 'right'), answer('mul-2-3', 'wrong')];
     expect(summed(round, [ruledSat(monday), right]).rounds[0]).toMatchObject({ taken: 0, missed: [] });

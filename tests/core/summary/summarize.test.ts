@@ -75,8 +75,11 @@ test('the summary of a history agrees with counting it by hand', () => {
         for (const [fact, { seen, rightDays, firstRight, lastRight }] of summary.facts) {
           const answers = counted.flatMap((ruled) => answersTo(fact, ruled));
           expect(seen).toBe(answers.length);
+          const shown = daysShownFirst(fact, counted);
           const firsts = new Map(answers.toReversed().map(({ day, right }) => [day, right]));
-          const rightOn = [...firsts].flatMap(([day, right]) => (right ? [day] : [])).toSorted();
+          const rightOn = [...firsts]
+            .flatMap(([day, right]) => (right && !shown.has(day) ? [day] : []))
+            .toSorted();
           expect(rightDays).toBe(rightOn.length);
           expect(firstRight).toBe(rightOn[0] ?? null);
           expect(lastRight).toEqual(rightOn.slice(-4));
@@ -85,6 +88,20 @@ test('the summary of a history agrees with counting it by hand', () => {
     }),
   );
 });
+
+/** The days on which a card round showed a fact before it was first asked. */
+function daysShownFirst(fact: FactId, sittings: readonly RuledSat[]): ReadonlySet<Day> {
+  const asked = new Set<Day>();
+  const shown = new Set<Day>();
+  for (const ruled of sittings) {
+    const { day, prompts, visits, shownFirst = [], purpose } = ruled.sat;
+    if (answersTo(fact, ruled).length > 0) asked.add(day);
+    if (purpose !== 'cards' || ruled.rulings.notOwnWork || asked.has(day)) continue;
+    if (shownFirst.some((place) => prompts[place] === fact && visits.some((one) => one.place === place)))
+      shown.add(day);
+  }
+  return shown;
+}
 
 function answersTo(fact: FactId, { sat, rulings }: RuledSat): { day: Day; right: boolean }[] {
   if (rulings.notOwnWork || !['sheet', 'row', 'firstTry'].includes(sat.purpose)) return [];

@@ -5,7 +5,7 @@ import { factClass } from '../../../src/core/fact/fact-class';
 import { factsOf, isBasic } from '../../../src/core/fact/fact-list';
 import { familyOf } from '../../../src/core/fact/family';
 import type { FactSummary } from '../../../src/core/summary/summary';
-import { type TwinSource, twinOf } from '../../../src/core/twin/twin';
+import { type TwinSource, twinOf, twinsOf } from '../../../src/core/twin/twin';
 import { known } from '../known';
 
 const everyFact = (['add', 'sub', 'mul', 'div'] satisfies Operation[]).flatMap((op) => factsOf(op, 12));
@@ -93,6 +93,41 @@ describe('whatever is known of the child', () => {
       const again = { ...child, facts: new Map([...child.facts].toReversed()) };
       expect(twinOf(fact, again)?.id).toBe(twin.id);
     });
+  });
+});
+
+describe('the twins of a morning', () => {
+  const missed = fc.uniqueArray(anyFact, { selector: ({ id }) => id, maxLength: 8 });
+
+  test('are one for each miss, of its kind', () => {
+    fc.assert(
+      fc.property(missed, anyChild, (facts, child) => {
+        const twins = twinsOf(facts, child);
+        expect(twins.map((twin) => twin && [twin.op, factClass(twin)])).toEqual(
+          facts.map((fact) => [fact.op, factClass(fact)]),
+        );
+      }),
+    );
+  });
+
+  test('are neither misses themselves nor twice the same, as long as the class has others', () => {
+    fc.assert(
+      fc.property(missed, (facts) => {
+        const ids = facts.map(({ id }) => id);
+        const twins = twinsOf(facts, nothing);
+        twins.forEach((twin, index) => {
+          const before = [...ids, ...twins.slice(0, index).map((other) => other?.id)];
+          if (!twin || !before.includes(twin.id)) return;
+          const kin = factsOf(twin.op, 9).filter((other) => factClass(other) === factClass(twin));
+          const family = familyOf(facts[index] ?? twin).map(({ id }) => id);
+          expect(kin.every(({ id }) => before.includes(id) || family.includes(id))).toBe(true);
+        });
+      }),
+    );
+  });
+
+  test('of none are none', () => {
+    expect(twinsOf([], nothing)).toEqual([]);
   });
 });
 
