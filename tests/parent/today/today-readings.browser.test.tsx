@@ -34,7 +34,7 @@ const childOf = (desk: FakeDesk, id: string) =>
 
 test('the day’s sheet speaks with its evidence before anything is asked of the parent', async () => {
   const { card, says, container } = await cardOf(boatDesk(), 'Teo');
-  await says(/Sheet sat\. .*How do you know\?/);
+  await says(/Sheet done\. .*How do you know\?/);
   const said = card.querySelector('.said-reading');
   const needs = card.querySelector('.actions');
   expect(
@@ -125,7 +125,7 @@ test('during a clock trial the day is what was drawn; taking the clock away for 
   await says(/with 45 s on the clock\.Day 1 of 8 of the clock trial/);
   await press('Only today …');
   await press('Without the clock');
-  await says(/without the clock\.What you changed for today wins/);
+  await says(/without the clock\..*What you changed for today wins/);
   await press('Undo: Without the clock today.');
   await says(/with 45 s on the clock\.Day 1 of 8/);
 });
