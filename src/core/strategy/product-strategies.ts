@@ -36,6 +36,8 @@ function waysOf(lots: number, n: number): readonly ProductStrategy[] {
     case 4:
       return [{ kind: 'doubled', n, times: 2 }];
     case 5:
+      // Ten lots of 5 say it already; halved and doubled, 5 lots of 10 would come back to themselves.
+      if (n === 10) return [];
       return n % 2 === 0
         ? [
             { kind: 'halveAndDouble', half: n / 2 },
