@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
 import { type Prompt, type PromptId, parsePrompt } from '../core/fact/prompt';
 import { signs, writtenFact, writtenWhole } from '../core/fact/written';
+import { lineAsk, storyWords } from '../core/gap-line/words';
 import type { ChildSettings } from '../core/record/settings';
 import './card.css';
 import { cardTiming, type OnShown, watchOnset } from './onset';
@@ -57,6 +58,7 @@ export function Card({ face, entry, layout, onShown }: CardProps) {
 function noteOn(prompt: Prompt, whole: boolean, wrote: string | null): ComponentChildren {
   if (whole) return words.nowYou;
   if (prompt.kind === 'copy') return words.copy;
+  if (prompt.kind === 'line') return lineAsk(prompt);
   if (wrote === null) return null;
   return (
     <>
@@ -87,6 +89,11 @@ const gap = '\u00a0';
 
 function write(prompt: Prompt, whole: boolean): string {
   if (prompt.kind === 'copy') return `${prompt.answer}`;
+  if (prompt.kind === 'line') return prompt.shown.map((number) => number ?? '…').join(gap);
+  if (prompt.kind === 'story') {
+    const { told, asked } = storyWords(prompt);
+    return `${told} ${asked}`;
+  }
   const written = whole ? writtenWhole(prompt.fact) : `${writtenFact(prompt.fact)} =`;
   return written.replaceAll(' ', gap);
 }

@@ -161,7 +161,12 @@ function pictureOf(step: Step): NextStep {
       if (!step.plan.clock) return 'sheet';
       return step.plan.clock.sight === 'thread' ? 'threadSheet' : 'bellSheet';
     case 'mending':
+    case 'twin':
       return 'mend';
+    case 'firstTry':
+    case 'cards':
+    case 'lines':
+      return 'sheet';
     case 'row':
     case 'practice':
     case 'piece':

@@ -116,6 +116,7 @@ function keysOn(
   if (!prompt) return skipKey(0, traits, chance);
   if (prompt.kind === 'copy') return keysFor(prompt.answer, 0, traits, chance);
   if (shown) return keysFor(prompt.answer, readingMs(mind, chance), traits, chance);
+  if (prompt.kind === 'line') return keysFor(prompt.answer, readingMs(mind, chance), traits, chance);
   const { answer, thinkMs } = thinkOf(prompt.fact, mind, setting, chance);
   return answer === null ? skipKey(thinkMs, traits, chance) : keysFor(answer, thinkMs, traits, chance);
 }

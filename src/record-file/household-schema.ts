@@ -1,6 +1,13 @@
 import * as v from 'valibot';
 import type { Operation } from '../core/fact/fact';
-import type { DayChange, Ruling, SpokenAnswer, TrialDrawn, TrialKind } from '../core/record/household-record';
+import type {
+  DayChange,
+  LaterStep,
+  Ruling,
+  SpokenAnswer,
+  TrialDrawn,
+  TrialKind,
+} from '../core/record/household-record';
 import type { LogRecord } from '../core/record/record';
 import type { ChildSettings, HouseholdSettings } from '../core/record/settings';
 import { sight } from './sat-schema';
@@ -24,6 +31,13 @@ const childSettings = v.looseObject({
   keypad: oneOf<ChildSettings['keypad']>({ phone: true, calculator: true }),
   hand: v.picklist(['right', 'left']),
   setOrder: v.array(id),
+  minutes: v.number(),
+  schoolDays: v.array(count),
+  cards: v.boolean(),
+  newFacts: v.nullable(count),
+  lookBackEvery: count,
+  spokenChecks: v.boolean(),
+  gapLines: v.boolean(),
 });
 
 const householdSettings = v.looseObject({
@@ -47,10 +61,21 @@ const ruling = v.variant('what', [
   rule('rows', { rows: count }),
 ]);
 
+const laterStep = oneOf<LaterStep>({
+  firstTry: true,
+  cards: true,
+  sheet: true,
+  lookBack: true,
+  rows: true,
+  mending: true,
+  lines: true,
+});
+
 const dayChange = v.looseObject({
   timed: v.exactOptional(v.boolean()),
   length: v.exactOptional(count),
   skip: v.exactOptional(v.boolean()),
+  later: v.exactOptional(v.array(laterStep)),
 } satisfies FieldsOf<DayChange>);
 
 type Kind = Exclude<LogRecord['kind'], 'sat'>;

@@ -15,7 +15,7 @@ import type {
   VisitEnd,
 } from '../core/record/sat';
 import type { Sight } from '../core/record/settings';
-import { count, day, type FieldsOf, id, ms, oneOf, promptId, stamp } from './stamp-schema';
+import { count, day, type FieldsOf, factId, id, ms, oneOf, promptId, stamp } from './stamp-schema';
 
 const digits = {
   0: true,
@@ -86,6 +86,8 @@ export const satSchema = v.looseObject({
   onWrong: oneOf<Sat['onWrong']>({ goOn: true, showAgain: true }),
   keepTimes: v.boolean(),
   shownFirst: v.exactOptional(v.array(count)),
+  twinOf: v.exactOptional(v.array(factId)),
+  enoughMs: v.exactOptional(v.number()),
   lookBack: isTrue,
   second: isTrue,
   trial: v.exactOptional(trial),
@@ -98,6 +100,6 @@ export const satSchema = v.looseObject({
   isolated: v.boolean(),
   visits: v.array(visit),
   away: v.array(away),
-  ended: oneOf<SittingEnd>({ finished: true, bell: true, stopped: true, torn: true }),
+  ended: oneOf<SittingEnd>({ finished: true, bell: true, enough: true, stopped: true, torn: true }),
   endedMs: ms,
 } satisfies FieldsOf<Sat>);

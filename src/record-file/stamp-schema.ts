@@ -8,7 +8,9 @@ export const ms = v.nullable(v.number());
 export const factId = v.pipe(v.string(), v.regex(/^(add|sub|mul|div)-\d{1,3}-\d{1,3}$/));
 export const promptId = v.pipe(
   v.string(),
-  v.regex(/^((add|sub|mul|div)-\d{1,3}-\d{1,3}|copy-(0|[1-9]\d{0,2}))$/),
+  v.regex(
+    /^((story-[a-z]+-)?(add|sub|mul|div)-\d{1,3}-\d{1,3}|copy-(0|[1-9]\d{0,2})|line-(up|down)-\d{1,2}-\d{1,3}-[a-d]-[012])$/,
+  ),
 );
 
 /** What every record of this version carries. */

@@ -1,15 +1,20 @@
+import type { GapLine, LineId } from '../gap-line/gap-line';
+import { parseGapPrompt } from '../gap-line/gap-prompt';
+import type { Story, StoryId } from '../gap-line/story';
 import { type Fact, type FactId, parseFact } from './fact';
 
 /** A number to enter as read, for practice of the keys and for the hand time: `copy-47`. */
 export type CopyId = `copy-${number}`;
 
-/** What a card can ask for: a fact, or a number to copy. */
-export type PromptId = FactId | CopyId;
+/** What a card can ask for: a fact, a number to copy, a gap line, a story. */
+export type PromptId = FactId | CopyId | LineId | StoryId;
 
-/** A card's question: its fact, if it has one, and the answer expected. */
+/** A card's question and the answer expected; a fact or a story has its fact. */
 export type Prompt =
   | { readonly kind: 'fact'; readonly id: FactId; readonly fact: Fact; readonly answer: number }
-  | { readonly kind: 'copy'; readonly id: CopyId; readonly answer: number };
+  | { readonly kind: 'copy'; readonly id: CopyId; readonly answer: number }
+  | GapLine
+  | Story;
 
 const copyPattern = /^copy-(0|[1-9]\d{0,2})$/;
 
@@ -31,5 +36,5 @@ function parse(id: string): Prompt | null {
     return { kind: 'copy', id: `copy-${answer}`, answer };
   }
   const fact = parseFact(id);
-  return fact ? { kind: 'fact', id: fact.id, fact, answer: fact.answer } : null;
+  return fact ? { kind: 'fact', id: fact.id, fact, answer: fact.answer } : parseGapPrompt(id);
 }

@@ -13,11 +13,19 @@ export type Ruling =
   /** How many extra rows this sitting brings, whatever was proposed: 0 waives them. */
   | { readonly what: 'rows'; readonly rows: number };
 
+/**
+ * A step a parent hands to another day. It is left out of this one and comes again by its own rule, never twice:
+ * `lookBack` gives a plain sheet its place, `mending` takes the twins along.
+ */
+export type LaterStep = 'firstTry' | 'cards' | 'sheet' | 'lookBack' | 'rows' | 'mending' | 'lines';
+
 /** What a parent changes for one child and one day; it ends at night. */
 export interface DayChange {
   readonly timed?: boolean;
   readonly length?: number;
   readonly skip?: boolean;
+  /** Steps handed to another day. */
+  readonly later?: readonly LaterStep[];
 }
 
 /** What a day of a clock trial is: the clock seen as its thread, or no clock. */

@@ -1,3 +1,4 @@
+import type { FactId } from '../fact/fact';
 import type { PromptId } from '../fact/prompt';
 import type { Sight } from './settings';
 import type { Day, Id, Stamp } from './stamp';
@@ -98,6 +99,10 @@ export interface SittingPlan {
   readonly keepTimes: boolean;
   /** Places whose card shows the whole fact when it first comes: the new facts of a card round. */
   readonly shownFirst?: readonly number[];
+  /** A mending of twins: the miscalculated fact that each prompt is the twin of. */
+  readonly twinOf?: readonly FactId[];
+  /** Enough for today: after so many ms of active time the card on the screen is the last; never on a timed sheet. */
+  readonly enoughMs?: number;
   /** A look-back sheet: without the clock, no help, counted apart. */
   readonly lookBack?: true;
   /** A second sheet on a day: kept, labelled, without a band. */
@@ -120,8 +125,8 @@ export interface SittingStart {
   readonly isolated: boolean;
 }
 
-/** How a sitting ended: every card done, the bell, stopped by a grown-up, or broken off and closed later. */
-export type SittingEnd = 'finished' | 'bell' | 'stopped' | 'torn';
+/** How a sitting ended: every card done, the bell, the day's minutes, a grown-up, or broken off and closed later. */
+export type SittingEnd = 'finished' | 'bell' | 'enough' | 'stopped' | 'torn';
 
 /** One child's pass at one list of prompts. Replaying the visits gives the sitting to the millisecond. */
 export type Sat = Stamp &

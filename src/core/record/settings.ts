@@ -24,6 +24,20 @@ export interface ChildSettings {
   readonly hand: 'right' | 'left';
   /** Ids of sets in the parent's own order; those not named keep their place in the default order. */
   readonly setOrder: readonly Id[];
+  /** How long a day's work at the cards lasts at most, in minutes; the rest waits for the next day. */
+  readonly minutes: number;
+  /** Days of the week with school, 1 Monday to 7 Sunday; on the others nothing is asked. */
+  readonly schoolDays: readonly number[];
+  /** Whether there are card rounds. */
+  readonly cards: boolean;
+  /** New facts in a card round, 2 to 8; `null` follows the child's own rate of taking them in. */
+  readonly newFacts: number | null;
+  /** Every so many finished sheets one is a look-back; 0 for none. */
+  readonly lookBackEvery: number;
+  /** Whether every second look-back brings a spoken check. */
+  readonly spokenChecks: boolean;
+  /** Whether the day ends with a gap line and a story. */
+  readonly gapLines: boolean;
 }
 
 /** What holds for the whole household. */
@@ -49,6 +63,14 @@ export const defaultChildSettings: ChildSettings = {
   keypad: 'phone',
   hand: 'right',
   setOrder: [],
+  // About 10 for cards and sheet (IES/WWC 2009), the rest for what comes before and after them.
+  minutes: 15,
+  schoolDays: [1, 2, 3, 4, 5],
+  cards: true,
+  newFacts: null,
+  lookBackEvery: 5,
+  spokenChecks: true,
+  gapLines: false,
 };
 
 /** Band names are a weave's firmness; a parent can rename them. */

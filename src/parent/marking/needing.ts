@@ -1,0 +1,48 @@
+import { differenceInCalendarDays, parseISO } from 'date-fns';
+import type { ChildDay } from '../../core/plan/plan-day';
+import type { Need } from '../../core/plan/step';
+import type { Day, Id } from '../../core/record/stamp';
+import { todayWords } from '../today/words';
+import type { Entry } from './book-of';
+
+/** Sheets interrupted longer ago have been left without a band, and are no longer asked about. */
+const askedForDays = 7;
+
+/** The sheets that need the parent, each with why: rows of today that wait, and what was interrupted lately. */
+export function needingOf(
+  sheets: readonly Entry[],
+  days: ReadonlyMap<Id, ChildDay>,
+  today: Day,
+): ReadonlyMap<Entry, string> {
+  const now = new Map<Id, string>();
+  for (const { needs } of days.values()) {
+    for (const need of needs) if ('sitting' in need) now.set(need.sitting, whyText(need));
+  }
+  const why = (entry: Entry) =>
+    now.get(entry.sat.id) ?? (isLeftWithoutBand(entry, today) ? todayWords.interrupted : null);
+  return new Map(
+    sheets.flatMap((entry) => {
+      const text = why(entry);
+      return text === null ? [] : [[entry, text] as const];
+    }),
+  );
+}
+
+function isLeftWithoutBand(entry: Entry, today: Day): boolean {
+  const age = differenceInCalendarDays(parseISO(today), parseISO(entry.sat.day));
+  // The day first: marking ten years of sheets for a list would take seconds.
+  return age < askedForDays && entry.marked.noBand === 'interrupted';
+}
+
+function whyText(need: Extract<Need, { readonly sitting: Id }>): string {
+  switch (need.what) {
+    case 'rowsWaiting':
+      return todayWords.rowsWaiting(need.rows);
+    case 'rowsStopped':
+      return todayWords.rowsStopped;
+    case 'interrupted':
+      return todayWords.interrupted;
+    case 'doubtfulSlip':
+      return todayWords.doubtfulSlip(need.places.length);
+  }
+}
