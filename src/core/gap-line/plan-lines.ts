@@ -1,8 +1,8 @@
 import { type FactId, parseFact } from '../fact/fact';
 import { pairOf } from '../fact/fact-list';
 import { type Dice, makeDice } from '../sheet/dice';
-import { type GapLine, type LineId, lineIds, parseLine, reachOf, shapeNames } from './gap-line';
-import { isTellable, parseStory, type Story, type StoryId, settings } from './story';
+import { type LineId, lineIds, reachOf, shapeNames } from './gap-line';
+import { isTellable, type StoryId, settings } from './story';
 
 /** Steps every child counts in, and the current table besides (common practice, no source). */
 const usualSteps: readonly number[] = [2, 3, 5, 10];
@@ -71,15 +71,4 @@ export function tableOf(set: readonly FactId[]): number | null {
 
 function isOfSums(set: readonly FactId[]): boolean {
   return set.some((id) => id.startsWith('add') || id.startsWith('sub'));
-}
-
-/** The gap line or story an id names; `null` for any other. */
-export function parseGapPrompt(id: string): GapLine | Story | null {
-  return parseLine(id) ?? parseStory(id);
-}
-
-/** Whether the digits given answer a gap line or a story: 08 is 8. Never so for an id that names neither. */
-export function isGapRight(id: string, given: string | null): boolean {
-  const prompt = parseGapPrompt(id);
-  return prompt !== null && given !== null && /^\d+$/.test(given) && Number(given) === prompt.answer;
 }

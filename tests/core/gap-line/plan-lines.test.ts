@@ -1,13 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { GapLine } from '../../../src/core/gap-line/gap-line';
-import {
-  isGapRight,
-  type LineOrder,
-  parseGapPrompt,
-  planLines,
-  tableOf,
-} from '../../../src/core/gap-line/plan-lines';
+import { isGapRight, parseGapPrompt } from '../../../src/core/gap-line/gap-prompt';
+import { type LineOrder, planLines, tableOf } from '../../../src/core/gap-line/plan-lines';
 import { lineAsk } from '../../../src/core/gap-line/words';
 import { setById, teachingSets } from '../../../src/core/set/teaching-sets';
 
