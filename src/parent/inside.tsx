@@ -1,72 +1,65 @@
 import './parent.css';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Desk } from '../state/desk';
 import type { Gate } from '../state/gate';
 import { AboutPage } from './about/about-page';
 import { ChildrenPage } from './children/children-page';
 import { FactsPage } from './facts/facts-page';
+import { holdFocus } from './hold-focus';
 import { MarkingPage } from './marking/marking-page';
 import { OverTimePage } from './over-time/over-time-page';
-import { type Page, place, turnTo } from './place';
+import { type Page, place } from './place';
 import { SettingsPage } from './settings/settings-page';
 import { setupStep } from './setup/progress';
 import { Setup } from './setup/setup';
 import { SittingsPage } from './sittings/sittings-page';
 import { TodayPage } from './today/today-page';
+import { Top } from './top';
 import { troubleSentence } from './trouble-words';
 import { insideWords } from './words';
 
 export interface InsideProps {
   readonly desk: Desk;
   readonly gate: Gate;
+  /** Leaves the demo household; `null` at home. */
+  readonly onLeaveBoat: (() => void) | null;
 }
 
-const pages: readonly Page[] = [
-  'today',
-  'marking',
-  'facts',
-  'overTime',
-  'children',
-  'sittings',
-  'settings',
-  'about',
-];
-
 /** Everything behind the door: set-up while there is no child, then the pages. */
-export function Inside({ desk, gate }: InsideProps) {
+export function Inside({ desk, gate, onLeaveBoat }: InsideProps) {
+  const root = useRef<HTMLDivElement>(null);
   const hasNobody = desk.household.value.children.length === 0;
-  if (gate.phase.value === 'unset' || hasNobody || setupStep.value) return <Setup desk={desk} gate={gate} />;
+  const isSettingUp = gate.phase.value === 'unset' || hasNobody || setupStep.value !== null;
+  useEffect(() => (root.current ? holdFocus(root.current) : undefined), [isSettingUp]);
+  if (isSettingUp) return <Setup desk={desk} gate={gate} />;
   const at = place.value.page;
   return (
-    <div class="parent">
-      <header class="top">
-        <nav aria-label={insideWords.pages}>
-          <ul>
-            {pages.map((page) => (
-              <li key={page}>
-                <button
-                  type="button"
-                  aria-current={page === at ? 'page' : undefined}
-                  onClick={() => turnTo(page)}
-                >
-                  {insideWords.page[page]}
-                </button>
-              </li>
-            ))}
-          </ul>
-        </nav>
-        <button type="button" class="lock" onClick={() => desk.lock()}>
-          {insideWords.lock}
-        </button>
-      </header>
-      <main class="page" key={at}>
+    <div class="parent" ref={root}>
+      {onLeaveBoat && (
+        <p class="on-boat no-print">
+          {insideWords.boat}{' '}
+          <button type="button" class="link" onClick={onLeaveBoat}>
+            {insideWords.leaveBoat}
+          </button>
+        </p>
+      )}
+      <Top desk={desk} />
+      <main class="page" key={at} data-holds="h1">
         <Notices desk={desk} />
-        <PageBody page={at} desk={desk} gate={gate} />
+        <PageBody page={at} desk={desk} gate={gate} isBoat={onLeaveBoat !== null} />
       </main>
     </div>
   );
 }
 
-function PageBody({ page, desk, gate }: InsideProps & { readonly page: Page }) {
+interface PageBodyProps {
+  readonly page: Page;
+  readonly desk: Desk;
+  readonly gate: Gate;
+  readonly isBoat: boolean;
+}
+
+function PageBody({ page, desk, gate, isBoat }: PageBodyProps) {
   switch (page) {
     case 'today':
       return <TodayPage desk={desk} />;
@@ -81,7 +74,7 @@ function PageBody({ page, desk, gate }: InsideProps & { readonly page: Page }) {
     case 'sittings':
       return <SittingsPage desk={desk} />;
     case 'settings':
-      return <SettingsPage desk={desk} gate={gate} />;
+      return <SettingsPage desk={desk} gate={isBoat ? null : gate} />;
     case 'about':
       return <AboutPage desk={desk} />;
   }

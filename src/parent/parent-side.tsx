@@ -13,15 +13,18 @@ export interface ParentSideProps {
   readonly gate: Gate;
   /** Back to the child's side, from the locked door. */
   readonly onBack: () => void;
+  /** Leaves the demo household; left out at home. */
+  readonly onLeaveBoat?: () => void;
 }
 
 interface InsideProps {
   readonly desk: Desk;
   readonly gate: Gate;
+  readonly onLeaveBoat: (() => void) | null;
 }
 
 /** The parent's side: the door, and behind it the pages, whose code is fetched only once it is open. */
-export function ParentSide({ desk, gate, onBack }: ParentSideProps) {
+export function ParentSide({ desk, gate, onBack, onLeaveBoat }: ParentSideProps) {
   const inside = useSignal<{ readonly Inside: ComponentType<InsideProps> } | null>(null);
   const hasFailed = useSignal(false);
   const phase = gate.phase.value;
@@ -51,7 +54,8 @@ export function ParentSide({ desk, gate, onBack }: ParentSideProps) {
   });
 
   if (!isPastDoor) return <GateScreen gate={gate} onBack={onBack} />;
-  if (inside.value) return <inside.value.Inside desk={guarded} gate={gate} />;
+  if (inside.value)
+    return <inside.value.Inside desk={guarded} gate={gate} onLeaveBoat={onLeaveBoat ?? null} />;
   return (
     <main class="parent gate">
       <p role="status">{hasFailed.value ? gateWords.notFetched : gateWords.loading}</p>

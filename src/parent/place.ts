@@ -13,6 +13,18 @@ export type Page =
   | 'settings'
   | 'about';
 
+/** In the order of the navigation. */
+export const pages: readonly Page[] = [
+  'today',
+  'marking',
+  'facts',
+  'overTime',
+  'children',
+  'sittings',
+  'settings',
+  'about',
+];
+
 /** Where the parent is: kept outside the page, so that unlocking comes back to the same place. */
 export interface Place {
   readonly page: Page;

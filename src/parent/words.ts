@@ -14,7 +14,10 @@ const pageNames: Record<Page, string> = {
 export const insideWords = {
   pages: 'Pages',
   page: pageNames,
+  openPages: (page: string) => `Pages: ${page}`,
   lock: 'Lock',
+  boat: 'The boat is an invented household; nothing you do here touches yours.',
+  leaveBoat: 'Leave the boat',
   later: (count: number) =>
     count === 1
       ? 'One record was made by a newer version of Sumstitch. It is kept, but this version can’t show it. Load the page again to get the newer one.'
@@ -31,4 +34,9 @@ export function count(number: number, one: string, many: string): string {
 /** A sentence's first letter made large. */
 export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listed(parts: readonly string[]): string {
+  return parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }

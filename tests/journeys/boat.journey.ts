@@ -21,8 +21,8 @@ test('the boat opens from the first screen, asks for no PIN, and locks back to t
   await seeHeading(page, /^Today/);
   const said = await page.locator('main').textContent();
   expect(said).toMatch(/Wren\s*Done/);
-  expect(said).toMatch(/Teo\s*Sheet sat\. (Loose|Thin)/);
-  expect(said).toMatch(/Juniper\s*Not sat yet/);
+  expect(said).toMatch(/Teo\s*Sheet done\. (Loose|Thin)/);
+  expect(said).toMatch(/Juniper\s*No sheet yet/);
   await press(page, 'Lock');
   await page.getByRole('button', { name: 'Begin' }).waitFor();
   expectQuiet(device);

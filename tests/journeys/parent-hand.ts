@@ -84,6 +84,13 @@ export async function turnTo(page: Page, name: string): Promise<void> {
   await page.locator('main.page h1').waitFor();
 }
 
+/** The settings of one of several children. */
+export async function turnToSettingsOf(page: Page, name: string): Promise<void> {
+  await turnTo(page, 'Settings');
+  await page.getByRole('navigation', { name: 'Child' }).getByRole('button', { name }).click();
+  await page.getByRole('heading', { level: 2, name: `For ${name}` }).waitFor();
+}
+
 /** Gives the device to a child from Today. */
 export async function handOver(page: Page, name: string): Promise<void> {
   await turnTo(page, 'Today');

@@ -15,6 +15,7 @@ import {
   press,
   seeHeading,
   turnTo,
+  turnToSettingsOf,
 } from './parent-hand';
 import { putStored } from './stored';
 
@@ -77,7 +78,7 @@ async function seeSetUp(device: Device, look: Look): Promise<string> {
   await addChild(page, 'Teo');
   await press(page, 'Go to the parent’s pages');
   await look(device, 'pages-today-fresh');
-  await press(page, 'Hand over to “Whose cloth?”');
+  await press(page, 'Hand over: whose cloth?');
   await seeHeading(page, words.whose);
   await look(device, 'child-whose');
   return code;
@@ -158,6 +159,7 @@ async function seeGate(device: Device, look: Look, code: string): Promise<void> 
   await fill(page, 'The same PIN again', pin);
   await press(page, 'Keep this PIN');
   await page.getByRole('button', { name: 'Lock', exact: true }).waitFor();
+  await turnToSettingsOf(page, 'Wren');
   await choose(page, 'Sheets are sat', 'with a clock');
   await choose(page, 'Facts are written', 'one number under the other');
   await handOver(page, 'Wren');
@@ -215,6 +217,7 @@ async function seeNotices(device: Device, look: Look): Promise<void> {
   await page.getByText('One record was made by a newer version').waitFor();
   await look(device, 'pages-notice-later-record');
   await turnTo(page, 'Settings');
+  await press(page, 'Change the PIN');
   await setFaulty(device);
   await look(device, 'pages-settings-faulty');
 }
@@ -253,9 +256,6 @@ export async function tourBoat(look: Look): Promise<void> {
   for (const summary of await page.locator('summary').all()) await summary.click();
   await press(page, 'Make a set');
   await look(device, 'boat-children-opened');
-  await turnTo(page, 'Settings');
-  await press(page, 'Change the PIN');
-  await look(device, 'boat-settings-pin');
   await press(page, 'Lock');
   await press(page, 'Juniper');
   await look(device, 'boat-juniper');
@@ -293,10 +293,14 @@ export async function tourTrouble(look: Look): Promise<void> {
   await setFull(full.page, true);
   await fill(full.page, 'Name', 'Wren');
   await press(full.page, 'Go on');
+  await seeHeading(full.page, 'What is known already?');
+  await press(full.page, 'Go on');
+  await press(full.page, /^Start with/);
   await full.page.getByText('This device has no room left').waitFor();
   await look(full, 'setup-full-disk');
   await setFull(full.page, false);
-  await addChild(full.page, 'Wren');
+  await press(full.page, /^Start with/);
+  await seeHeading(full.page, 'Wren can begin');
   await setFull(full.page, true);
   await press(full.page, 'Hand over to Wren');
   await full.page.getByText('Please fetch a grown-up').waitFor();

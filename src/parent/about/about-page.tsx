@@ -1,5 +1,6 @@
 import type { Desk } from '../../state/desk';
 import { Heading } from '../parts/heading';
+import { storageWords } from '../parts/storage-words';
 import { aboutWords } from './words';
 
 /** What the tool is and is not. */
@@ -17,7 +18,13 @@ export function AboutPage({ desk }: { readonly desk: Desk }) {
         </section>
       ))}
       <h2>{aboutWords.storageTitle}</h2>
-      <p>{persisted === null ? aboutWords.notKnown : persisted ? aboutWords.kept : aboutWords.notKept}</p>
+      <p>
+        {persisted === null
+          ? storageWords.notKnown
+          : persisted
+            ? storageWords.kept
+            : storageWords.mayBeCleared}
+      </p>
     </>
   );
 }

@@ -33,14 +33,10 @@ export const aboutWords = {
       title: 'Keeping a child in the app',
       lines: [
         'Within the app, leaving needs the PIN. The device’s own home button or gesture is out of a web page’s reach, but most devices can hold one app on the screen.',
-        'Tablets and phones: look in the device’s settings, under accessibility or security, for a way to pin the screen or to guide access to a single app.',
+        'Tablets and phones: most can be set so that only the page now open can be used until a code is typed. Look in the device’s settings for “pin” or “lock to one app”, often under security or accessibility.',
         'Computers: make a user account for the child, and open Sumstitch there in the browser’s full screen.',
       ],
     },
   ],
   storageTitle: 'This browser',
-  kept: 'It has promised to keep what is stored here.',
-  notKept:
-    'It has not promised to keep what is stored here. Some browsers erase a site that was not opened for seven days; an app opened from the home screen is kept.',
-  notKnown: 'It does not say whether it keeps what is stored here.',
 } as const;

@@ -1,7 +1,8 @@
-import { useSignal } from '@preact/signals';
 import type { Desk } from '../../state/desk';
 import { Heading } from '../parts/heading';
-import { AddChild } from './add-child';
+import { beginChild } from '../setup/new-child';
+import { setupStep } from '../setup/progress';
+import { AskSpread } from '../spread/ask-spread';
 import { ChildAway } from './child-away';
 import { ChildTabs, chosenChild } from './child-tabs';
 import { CurrentSet } from './current-set';
@@ -9,46 +10,36 @@ import { KeptSets } from './kept-sets';
 import { KnownFacts } from './known-facts';
 import { NameAndEdge } from './name-and-edge';
 import { OwnSets } from './own-sets';
+import { SetOrder } from './set-order';
 import { childrenWords } from './words';
 
 /** Each child's name, sets and known facts; the parent's own sets. */
 export function ChildrenPage({ desk }: { readonly desk: Desk }) {
-  const isAdding = useSignal(false);
-  const said = useSignal<string | null>(null);
+  const { children } = desk.household.value;
   const child = chosenChild(desk.household.value);
 
-  function doneAdding(name: string | null) {
-    isAdding.value = false;
-    said.value = name && childrenWords.added(name);
+  function add() {
+    beginChild(children.length, true);
+    setupStep.value = { at: 'child' };
   }
 
   return (
     <>
       <Heading>{childrenWords.title}</Heading>
       <ChildTabs desk={desk} page="children" />
-      <p class="said" role="status">
-        {said}
-      </p>
-      {isAdding.value ? (
-        <AddChild desk={desk} onDone={doneAdding} />
-      ) : (
-        <div class="actions no-print">
-          <button
-            type="button"
-            onClick={() => {
-              isAdding.value = true;
-            }}
-          >
-            {childrenWords.add}
-          </button>
-        </div>
-      )}
+      <div class="actions no-print">
+        <button type="button" onClick={add}>
+          {childrenWords.add}
+        </button>
+      </div>
       {child && (
         <section key={child.id} aria-label={child.name}>
           <h2>{child.name}</h2>
           <CurrentSet desk={desk} child={child} />
           <KeptSets desk={desk} child={child} />
           <KnownFacts desk={desk} child={child} />
+          <AskSpread desk={desk} child={child} />
+          <SetOrder desk={desk} child={child} />
           <NameAndEdge desk={desk} child={child} />
           <ChildAway desk={desk} child={child} />
         </section>

@@ -3,6 +3,7 @@ import type { Draft } from '../../core/record/record';
 import type { FactSet } from '../../core/set/fact-set';
 import { counterpartOf } from '../../core/set/teaching-sets';
 import { useActing } from '../acting';
+import { Done } from '../parts/done';
 import { Tick } from '../parts/tick';
 import { Trouble } from '../parts/trouble';
 import type { OneChildProps } from './name-and-edge';
@@ -12,10 +13,11 @@ import { childrenWords } from './words';
 
 /** What the child learns now, and what could follow. */
 export function CurrentSet({ desk, child }: OneChildProps) {
-  const { act, trouble } = useActing();
+  const acting = useActing();
+  const { setOrder } = child.settings;
   const household = desk.household.value;
   const current = child.currentSet === null ? null : findSet(household, child.currentSet);
-  const proposed = proposedSet(coveredFacts(household, child));
+  const proposed = proposedSet(coveredFacts(household, child), setOrder);
   const counterpart = current && counterpartOf(current);
   const chosen = useSignal<FactSet | null>(proposed);
   const isKeeping = useSignal(true);
@@ -25,11 +27,11 @@ export function CurrentSet({ desk, child }: OneChildProps) {
     if (current && isKeeping.value) {
       drafts.unshift({ kind: 'setKept', child: child.id, set: current.id, kept: true });
     }
-    return act(() => desk.record(drafts));
+    return acting.record(desk, drafts, childrenWords.begun(set.name));
   }
 
   return (
-    <>
+    <div data-holds=".kept:not(:empty)">
       <h3>{childrenWords.currentSet}</h3>
       <p>
         {current
@@ -38,7 +40,8 @@ export function CurrentSet({ desk, child }: OneChildProps) {
       </p>
       {counterpart && <p class="hint">{childrenWords.counterpart(counterpart.name)}</p>}
       {proposed && proposed.id !== current?.id && <p class="hint">{childrenWords.proposed(proposed.name)}</p>}
-      <Trouble sentence={trouble} />
+      <Done desk={desk} acting={acting} />
+      <Trouble sentence={acting.trouble} />
       <details class="no-print" open={!current}>
         <summary>{current ? childrenWords.choose : childrenWords.chooseFirst}</summary>
         <SetPicker
@@ -46,6 +49,7 @@ export function CurrentSet({ desk, child }: OneChildProps) {
           chosen={chosen.value}
           ticked={child.ticked}
           own={ownSets(household)}
+          order={setOrder}
           onChoose={(set) => {
             chosen.value = set;
           }}
@@ -66,12 +70,13 @@ export function CurrentSet({ desk, child }: OneChildProps) {
             </button>
           )}
           {counterpart && (
-            <button type="button" onClick={() => start(counterpart)}>
+            // A new button, since the same one would then stand for the way back under the finger.
+            <button key={counterpart.id} type="button" onClick={() => start(counterpart)}>
               {childrenWords.startCounterpart(counterpart.name)}
             </button>
           )}
         </div>
       </details>
-    </>
+    </div>
   );
 }

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { Id } from '../../core/record/stamp';
 import type { FactSet } from '../../core/set/fact-set';
 import { useActing } from '../acting';
+import { Done } from '../parts/done';
 import { Trouble } from '../parts/trouble';
 import type { OneChildProps } from './name-and-edge';
 import { ownSets, setName } from './set-list';
@@ -10,17 +11,22 @@ import { childrenWords } from './words';
 
 /** Sets moved on from, which a share of every sheet comes from. */
 export function KeptSets({ desk, child }: OneChildProps) {
-  const { act, trouble } = useActing();
+  const acting = useActing();
   const chosen = useSignal<FactSet | null>(null);
   const household = desk.household.value;
   const keep = (set: Id, kept: boolean) =>
-    act(() => desk.record([{ kind: 'setKept', child: child.id, set, kept }]));
+    acting.record(
+      desk,
+      [{ kind: 'setKept', child: child.id, set, kept }],
+      kept ? childrenWords.isKept(setName(household, set)) : childrenWords.isLetGo(setName(household, set)),
+    );
 
   return (
-    <>
+    <div data-holds=".kept:not(:empty)">
       <h3>{childrenWords.keptSets}</h3>
       <p class="hint">{childrenWords.keptLead}</p>
-      <Trouble sentence={trouble} />
+      <Done desk={desk} acting={acting} />
+      <Trouble sentence={acting.trouble} />
       {child.keptSets.length === 0 && <p>{childrenWords.noneKept}</p>}
       <ul class="bare">
         {child.keptSets.map((set) => (
@@ -44,6 +50,7 @@ export function KeptSets({ desk, child }: OneChildProps) {
           chosen={chosen.value}
           ticked={child.ticked}
           own={ownSets(household)}
+          order={child.settings.setOrder}
           onChoose={(set) => {
             chosen.value = set;
           }}
@@ -58,6 +65,6 @@ export function KeptSets({ desk, child }: OneChildProps) {
             </div>
           )}
       </details>
-    </>
+    </div>
   );
 }

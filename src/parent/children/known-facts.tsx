@@ -16,7 +16,7 @@ export function KnownFacts({ desk, child }: OneChildProps) {
       <summary>{childrenWords.known}</summary>
       <p class="hint">{childrenWords.knownLead(child.name)}</p>
       <Trouble sentence={trouble} />
-      <FactPicker marked={child.ticked} words={knownWords} onMark={mark} />
+      <FactPicker marked={child.ticked} words={knownWords} onMark={mark} offersTurnArounds />
     </details>
   );
 }

@@ -5,6 +5,7 @@ import { useActing } from '../acting';
 import { draft, dropDraft } from '../drafts';
 import { Field } from '../parts/field';
 import { Trouble } from '../parts/trouble';
+import { useFaultFocus } from '../parts/use-fault-focus';
 import { nameFaults } from '../setup/words';
 import { readChildName } from './child-name';
 import { EdgeChoice } from './edge-choice';
@@ -22,6 +23,7 @@ export function NameAndEdge({ desk, child }: OneChildProps) {
   const edge = useSignal(child.edge);
   const fault = useSignal<string | null>(null);
   const said = useSignal<string | null>(null);
+  const { form, lookAtFault } = useFaultFocus();
   const { act, trouble } = useActing();
 
   async function keep(event: Event) {
@@ -29,7 +31,7 @@ export function NameAndEdge({ desk, child }: OneChildProps) {
     const reading = readChildName(name.value, desk.household.value.children, child.id);
     fault.value = reading.ok ? null : nameFaults[reading.fault];
     said.value = null;
-    if (!reading.ok) return;
+    if (!reading.ok) return lookAtFault();
     const isKept = await act(() =>
       desk.record([{ kind: 'childChanged', child: child.id, name: reading.name, edge: edge.value }]),
     );
@@ -41,11 +43,11 @@ export function NameAndEdge({ desk, child }: OneChildProps) {
   return (
     <details>
       <summary>{childrenWords.nameAndEdge}</summary>
-      <form onSubmit={keep} noValidate>
+      <form ref={form} onSubmit={keep} noValidate>
         <Field label={childrenWords.name} value={name} fault={fault.value} wide />
         <EdgeChoice edge={edge} name={child.name} />
         <Trouble sentence={trouble} />
-        <p class="said" role="status">
+        <p class="kept" role="status">
           {said}
         </p>
         <div class="actions">

@@ -3,6 +3,7 @@ import type { OwnSet } from '../../core/household/household';
 import type { Id } from '../../core/record/stamp';
 import type { Desk } from '../../state/desk';
 import { useActing } from '../acting';
+import { Done } from '../parts/done';
 import { Trouble } from '../parts/trouble';
 import { OwnSetForm } from './own-set-form';
 import { childrenWords } from './words';
@@ -12,18 +13,23 @@ const editing = signal<{ readonly id: Id; readonly set: OwnSet | null } | null>(
 
 /** The parent's own sets. */
 export function OwnSets({ desk }: { readonly desk: Desk }) {
-  const { act, trouble } = useActing();
+  const acting = useActing();
   const { ownSets, removedSets } = desk.household.value;
   const at = editing.value;
 
   const put = ({ id, name, facts }: OwnSet, removed: boolean) =>
-    act(() => desk.record([{ kind: 'setMade', set: id, name, facts, removed }]));
+    acting.record(
+      desk,
+      [{ kind: 'setMade', set: id, name, facts, removed }],
+      removed ? childrenWords.isRemoved(name) : childrenWords.isRestored(name),
+    );
 
   return (
-    <section>
+    <section data-holds="form input[type=text],.kept:not(:empty),.make">
       <h2>{childrenWords.ownSets}</h2>
       <p class="hint">{childrenWords.ownLead}</p>
-      <Trouble sentence={trouble} />
+      <Done desk={desk} acting={acting} />
+      <Trouble sentence={acting.trouble} />
       {ownSets.length === 0 && <p>{childrenWords.noOwn}</p>}
       <ul class="bare">
         {ownSets.map((set) => (
@@ -84,6 +90,7 @@ export function OwnSets({ desk }: { readonly desk: Desk }) {
         <div class="actions no-print">
           <button
             type="button"
+            class="make"
             onClick={() => {
               editing.value = { id: desk.newId(), set: null };
             }}

@@ -1,9 +1,11 @@
 import type { FactId } from '../../core/fact/fact';
+import { operations } from '../../core/fact/fact-list';
 import type { Child, Household } from '../../core/household/household';
 import type { Id } from '../../core/record/stamp';
 import type { FactSet } from '../../core/set/fact-set';
 import { ownSet } from '../../core/set/own-set';
-import { setById, teachingSets } from '../../core/set/teaching-sets';
+import { orderedSets } from '../../core/set/set-order';
+import { setById } from '../../core/set/teaching-sets';
 
 /** A teaching set or a parent's own, the removed ones too, so that old sittings keep their name. */
 export function findSet(household: Household, id: Id): FactSet | null {
@@ -34,8 +36,8 @@ export function coveredFacts(household: Household, child: Child): ReadonlySet<Fa
   return new Set([...child.ticked, ...facts]);
 }
 
-/** The first teaching set in the default order with a fact that is not among those known; `null` when all are. */
-export function proposedSet(known: ReadonlySet<FactId>): FactSet | null {
-  const groups = teachingSets.filter((set) => set.kind === 'group' && set.reach === 9);
+/** The first teaching set, in the parent's order, with a fact that is not among those known; `null` when all are. */
+export function proposedSet(known: ReadonlySet<FactId>, order: readonly Id[] = []): FactSet | null {
+  const groups = operations.flatMap((op) => orderedSets(op, 9, order)).filter(({ kind }) => kind === 'group');
   return groups.find((set) => tickedIn(set, known) < set.facts.length) ?? null;
 }

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { FactId, Operation } from '../../core/fact/fact';
 import type { Id } from '../../core/record/stamp';
 import type { FactSet } from '../../core/set/fact-set';
-import { defaultOrder } from '../../core/set/teaching-sets';
+import { orderedSets } from '../../core/set/set-order';
 import { operationNames } from '../fact-grid/words';
 import { Choice } from '../parts/choice';
 import { Tick } from '../parts/tick';
@@ -14,17 +14,19 @@ export interface SetPickerProps {
   readonly chosen: FactSet | null;
   readonly ticked: ReadonlySet<FactId>;
   readonly own: readonly FactSet[];
+  /** The parent's own order of sets. */
+  readonly order?: readonly Id[];
   readonly onChoose: (set: FactSet) => void;
 }
 
 type Shelf = Operation | 'own';
 
 /** One set out of all, an operation at a time, in the order they are taught. */
-export function SetPicker({ legend, chosen, ticked, own, onChoose }: SetPickerProps) {
+export function SetPicker({ legend, chosen, ticked, own, order = [], onChoose }: SetPickerProps) {
   const shelf = useSignal<Shelf>(chosen?.kind === 'own' ? 'own' : (chosen?.op ?? 'add'));
   const isLarge = useSignal(chosen?.reach === 12);
   const at = shelf.value;
-  const sets = at === 'own' ? own : defaultOrder(at, isLarge.value ? 12 : 9);
+  const sets = at === 'own' ? own : orderedSets(at, isLarge.value ? 12 : 9, order);
   const shelves: readonly Shelf[] =
     own.length > 0 ? ['add', 'sub', 'mul', 'div', 'own'] : ['add', 'sub', 'mul', 'div'];
 

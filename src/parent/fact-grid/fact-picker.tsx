@@ -1,5 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { FactId, Operation } from '../../core/fact/fact';
+import { knownFact, operations } from '../../core/fact/fact-list';
+import { turnAround } from '../../core/fact/family';
 import { Choice } from '../parts/choice';
 import { Tick } from '../parts/tick';
 import { FactGrid } from './fact-grid';
@@ -9,15 +11,22 @@ export interface FactPickerProps {
   readonly marked: ReadonlySet<FactId>;
   readonly words: GridWords;
   readonly onMark: (facts: readonly FactId[], isMarked: boolean) => void;
+  /** Offers to mark 0 + 7 with 7 + 0; on unless turned off. */
+  readonly offersTurnArounds?: boolean;
 }
 
-const operations: readonly Operation[] = ['add', 'sub', 'mul', 'div'];
-
 /** The fact grids of the four operations, one at a time. */
-export function FactPicker({ marked, words, onMark }: FactPickerProps) {
+export function FactPicker({ marked, words, onMark, offersTurnArounds = false }: FactPickerProps) {
   const op = useSignal<Operation>('add');
   const isLarge = useSignal(false);
+  const isTurned = useSignal(true);
   const canBeLarge = op.value === 'mul' || op.value === 'div';
+  const canTurn = offersTurnArounds && (op.value === 'add' || op.value === 'mul');
+
+  function mark(facts: readonly FactId[], isMarked: boolean) {
+    onMark(canTurn && isTurned.value ? withTurnArounds(facts) : facts, isMarked);
+  }
+
   return (
     <>
       <Choice
@@ -38,14 +47,31 @@ export function FactPicker({ marked, words, onMark }: FactPickerProps) {
           }}
         />
       )}
+      {canTurn && (
+        <Tick
+          label={gridWords.turned(op.value)}
+          isOn={isTurned.value}
+          onTurn={(isOn) => {
+            isTurned.value = isOn;
+          }}
+        />
+      )}
       <p class="hint">{gridWords.hint}</p>
       <FactGrid
         op={op.value}
         reach={canBeLarge && isLarge.value ? 12 : 9}
         marked={marked}
         words={words}
-        onMark={onMark}
+        onMark={mark}
       />
     </>
   );
+}
+
+function withTurnArounds(facts: readonly FactId[]): readonly FactId[] {
+  const turned = facts.flatMap((id) => {
+    const fact = knownFact(id);
+    return (fact && turnAround(fact)?.id) ?? [];
+  });
+  return [...new Set([...facts, ...turned])];
 }

@@ -1,4 +1,5 @@
 import type { Operation } from '../../core/fact/fact';
+import { signs } from '../../core/fact/written';
 
 /** What a mark on the grid means: facts known already, or facts picked for a set. */
 export interface GridWords {
@@ -25,6 +26,7 @@ export const gridWords = {
   line: (says: string, marked: number, of: number, words: GridWords) =>
     `Everything with ${says}: ${marked} of ${of} ${words.marked}`,
   grid: (op: Operation, words: GridWords) => `${operationNames[op]}: facts ${words.marked}`,
+  turned: (op: Operation) => `And the other way round: 0 ${signs[op]} 7 with 7 ${signs[op]} 0`,
   hint: 'Tap a fact, or the head of a row or column for all of it. With a keyboard: arrows to move, space to mark.',
   count: (marked: number, of: number, words: GridWords) => `${marked} of ${of} facts ${words.marked}.`,
 } as const;

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { readPin } from '../../core/gate/pin-rule';
 import { Field } from '../parts/field';
+import { useFaultFocus } from '../parts/use-fault-focus';
 import { gateWords } from './words';
 
 export interface NewPinProps {
@@ -16,6 +17,8 @@ export function NewPin({ save, onChosen }: NewPinProps) {
   const secondFault = useSignal<string | null>(null);
   const trouble = useSignal<string | null>(null);
 
+  const { form, lookAtFault } = useFaultFocus();
+
   async function choose(event: Event) {
     event.preventDefault();
     const reading = readPin(first.value);
@@ -23,7 +26,7 @@ export function NewPin({ save, onChosen }: NewPinProps) {
     firstFault.value = reading.ok ? null : gateWords.pinFault(reading.fault);
     const isSame = reading.ok && again.ok && reading.pin === again.pin;
     secondFault.value = reading.ok && !isSame ? gateWords.notTheSame : null;
-    if (!reading.ok || !isSame) return;
+    if (!reading.ok || !isSame) return lookAtFault();
     trouble.value = null;
     try {
       await onChosen(reading.pin);
@@ -33,7 +36,7 @@ export function NewPin({ save, onChosen }: NewPinProps) {
   }
 
   return (
-    <form onSubmit={choose} noValidate>
+    <form ref={form} onSubmit={choose} noValidate>
       <input type="text" name="username" autocomplete="username" value="parent" readOnly hidden />
       <Field
         label={gateWords.newPin}
@@ -55,7 +58,7 @@ export function NewPin({ save, onChosen }: NewPinProps) {
         autoComplete="new-password"
       />
       <p class="said" role="status">
-        {firstFault.value ?? secondFault.value ?? trouble.value}
+        {trouble}
       </p>
       <div class="actions">
         <button type="submit" class="main">

@@ -56,7 +56,7 @@ export function RecoveryCode({ prepared, onKept }: RecoveryCodeProps) {
           said.value = null;
         }}
       />
-      <p class="said" role="status">
+      <p class={said.value === codeWords.copied ? 'kept' : 'said'} role="status">
         {said}
       </p>
       <div class="actions">

@@ -28,6 +28,15 @@ export function AnswerTable({ desk, entry, acting, title, causes }: AnswerTableP
   const hasKeys = useSignal(false);
   const { columns } = markingWords;
   const rule = (ruling: Ruling) => acting.act(() => desk.record([ruledDraft(sat, ruling)]));
+  const rulings = desk.household.value.rulings.filter(({ record }) => record.target === sat.id);
+
+  /** Takes back what was ruled last on a place, where anything is in force. */
+  function undoOf(at: number): (() => void) | null {
+    const last = rulings.findLast(
+      ({ active, record: { ruling } }) => active && 'place' in ruling && ruling.place === at,
+    );
+    return last ? () => void acting.act(() => desk.undo(last.record.id)) : null;
+  }
   return (
     <section>
       <h2>{title}</h2>
@@ -43,7 +52,7 @@ export function AnswerTable({ desk, entry, acting, title, causes }: AnswerTableP
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable by keyboard */}
       <section class="table-frame" tabIndex={0} aria-label={title}>
-        <table class="plain answers">
+        <table class="plain stacks answers">
           <thead>
             <tr>
               <th scope="col">{columns.place}</th>
@@ -56,18 +65,18 @@ export function AnswerTable({ desk, entry, acting, title, causes }: AnswerTableP
           </thead>
           <tbody>
             {marked.places.map((place) => (
-              <tr key={place.place}>
-                <td>{place.place + 1}</td>
+              <tr key={place.place} data-holds=".undo">
+                <td data-label={columns.place}>{place.place + 1}</td>
                 <th scope="row">{promptText(place.prompt)}</th>
-                <td>{place.given ?? '–'}</td>
-                <td class="wraps">
+                <td data-label={columns.given}>{place.given ?? '–'}</td>
+                <td class="wraps" data-label={columns.outcome}>
                   <OutcomeMark place={place} /> {outcomeText(place, sat.clock !== null)}
                   <PlaceCause place={place} cause={causes?.get(place.place) ?? null} />
-                  <PlaceRulings place={place} rule={rule} />
+                  <PlaceRulings place={place} rule={rule} onUndo={undoOf(place.place)} />
                   {hasKeys.value && <p class="hint">{keysOf(sat, place.place)}</p>}
                 </td>
-                <td>{timeText(place.firstKeyMs)}</td>
-                <td>{timeText(place.tookMs)}</td>
+                <td data-label={columns.firstKey}>{timeText(place.firstKeyMs)}</td>
+                <td data-label={columns.taken}>{timeText(place.tookMs)}</td>
               </tr>
             ))}
           </tbody>
@@ -93,23 +102,27 @@ function PlaceCause({ place, cause }: PlaceCauseProps) {
 interface PlaceRulingsProps {
   readonly place: Marked['places'][number];
   readonly rule: (ruling: Ruling) => void;
+  readonly onUndo: (() => void) | null;
 }
 
-function PlaceRulings({ place, rule }: PlaceRulingsProps) {
+function PlaceRulings({ place, rule, onUndo }: PlaceRulingsProps) {
   const at = place.place;
-  if (place.outcome !== 'wrong') return null;
+  const isWrong = place.outcome === 'wrong';
+  if (!isWrong && !onUndo) return null;
   const fact = `${at + 1}, ${promptText(place.prompt)}`;
   return (
     <span class="place-rulings no-print">
-      <button
-        type="button"
-        class="link"
-        aria-label={`${markingWords.accept}: ${fact}`}
-        onClick={() => rule({ what: 'accept', place: at })}
-      >
-        {markingWords.accept}
-      </button>
-      {place.slip !== true && (
+      {isWrong && (
+        <button
+          type="button"
+          class="link"
+          aria-label={`${markingWords.accept}: ${fact}`}
+          onClick={() => rule({ what: 'accept', place: at })}
+        >
+          {markingWords.accept}
+        </button>
+      )}
+      {isWrong && place.slip !== true && (
         <button
           type="button"
           class="link"
@@ -119,7 +132,7 @@ function PlaceRulings({ place, rule }: PlaceRulingsProps) {
           {markingWords.slip}
         </button>
       )}
-      {place.slip !== false && (
+      {isWrong && place.slip !== false && (
         <button
           type="button"
           class="link"
@@ -127,6 +140,11 @@ function PlaceRulings({ place, rule }: PlaceRulingsProps) {
           onClick={() => rule({ what: 'slip', place: at, slip: false })}
         >
           {markingWords.miscalculation}
+        </button>
+      )}
+      {onUndo && (
+        <button type="button" class="link undo" aria-label={`${markingWords.undo}: ${fact}`} onClick={onUndo}>
+          {markingWords.undo}
         </button>
       )}
     </span>

@@ -2,7 +2,7 @@ import type { History, RuledSat } from '../../core/household/history';
 import type { Child, Household } from '../../core/household/household';
 import { markSat } from '../../core/marking/mark-sat';
 import type { Marked } from '../../core/marking/marked';
-import { compareStamps, type Id } from '../../core/record/stamp';
+import { compareStamps, type Day, type Id } from '../../core/record/stamp';
 
 /** A sitting as the parent reads it: marked only when it is looked at. */
 export interface Entry extends RuledSat {
@@ -49,4 +49,17 @@ function readEntry(ruled: RuledSat, child: Child): Entry {
       return marked;
     },
   };
+}
+
+/** Entries in their order, under their days. */
+export function byDay(
+  entries: readonly Entry[],
+): readonly (readonly [day: Day, entries: readonly Entry[]])[] {
+  const days = new Map<Day, Entry[]>();
+  for (const entry of entries) {
+    const onDay = days.get(entry.sat.day);
+    if (onDay) onDay.push(entry);
+    else days.set(entry.sat.day, [entry]);
+  }
+  return [...days];
 }

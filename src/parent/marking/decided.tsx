@@ -37,7 +37,7 @@ export function Decided({ desk, entry, acting }: DecidedProps) {
               {one.active ? text : <s>{text}</s>} {one.active ? '' : `(${markingWords.undone}) `}
               <button
                 type="button"
-                class="link no-print"
+                class={one.active ? 'link undo no-print' : 'link no-print'}
                 aria-label={`${word}: ${text}`}
                 onClick={() => turn(one)}
               >

@@ -17,7 +17,7 @@ export function resultSentence(sat: Sat, marked: Marked, names: BandNames): stri
 
 const noBandWords: Record<NoBand, string> = {
   voided: 'does not count',
-  notOwnWork: 'no band, not the child’s own work',
+  notOwnWork: 'no band, somebody helped',
   untimed: 'no band',
   second: 'no band, a second sheet',
   interrupted: 'no band, interrupted',
@@ -64,7 +64,7 @@ function noBandSentence({ noBand }: Marked): string {
     case 'voided':
       return 'You ruled that it does not count.';
     case 'notOwnWork':
-      return 'You ruled that it is not the child’s own work, so it has no band.';
+      return 'You ruled that somebody helped, so it has no band.';
   }
 }
 

@@ -8,6 +8,7 @@ import { findChild, nameOf } from '../children/name-of';
 import { setName } from '../children/set-list';
 import { Heading } from '../parts/heading';
 import { Said } from '../parts/said';
+import { saidWords } from '../parts/said-words';
 import { Trouble } from '../parts/trouble';
 import { longDay } from '../parts/when';
 import { turnTo } from '../place';
@@ -55,17 +56,26 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
         {nameOf(household, child)}, {longDay(sat.day)}
       </Heading>
       <p>
-        {purposeNames[sat.purpose]} from “{setName(household, sat.set)}”. {waySentence(sat)}
+        {originSentence(entry, household)} {waySentence(sat)}
       </p>
       {said?.map((one) => (
         <Said key={one.text} {...one} />
       ))}
-      <p class="hint">{sentences.filter(Boolean).join(' ')}</p>
+      <div class="hint">
+        <Said
+          text={sentences.filter(Boolean).join(' ')}
+          how={[
+            ...(sat.clock ? [markingWords.byBellMeans] : []),
+            ...(marked.digitsPerMin === null ? [] : [markingWords.digitsMeans]),
+          ]}
+          ask={saidWords.words}
+        />
+      </div>
       {flagSentences(marked).map((line) => (
         <p key={line}>{line}</p>
       ))}
       <Trouble sentence={acting.trouble} />
-      <div class="two">
+      <div class="two" data-holds=".undo">
         <WholeRulings desk={desk} entry={entry} acting={acting} />
         <Decided desk={desk} entry={entry} acting={acting} />
       </div>
@@ -88,6 +98,12 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
       ))}
     </>
   );
+}
+
+function originSentence({ sat }: Entry, household: Household): string {
+  const purpose = purposeNames[sat.purpose];
+  if (sat.set !== null) return markingWords.from(purpose, setName(household, sat.set));
+  return sat.spread ? markingWords.ofSpread(purpose) : markingWords.alone(purpose);
 }
 
 function resultSentences(

@@ -1,5 +1,6 @@
 import { type PromptId, parsePrompt } from '../../core/fact/prompt';
 import { writtenFact } from '../../core/fact/written';
+import { lineAsk, storyWords } from '../../core/gap-line/words';
 import type { Marked } from '../../core/marking/marked';
 import type { Ruling } from '../../core/record/household-record';
 import type { Purpose, Sat } from '../../core/record/sat';
@@ -19,11 +20,14 @@ export const purposeNames: Record<Purpose, string> = {
 
 export const markingWords = {
   title: 'Marking',
-  none: 'No sheet has been sat yet.',
+  none: 'There is no sheet yet.',
+  needs: 'What needs you',
+  from: (purpose: string, set: string) => `${purpose} from “${set}”.`,
+  ofSpread: (purpose: string) => `${purpose} with a few facts from every set.`,
+  alone: (purpose: string) => `${purpose}.`,
   more: 'Show older ones',
   all: 'All sittings to mark',
   gone: 'This sitting is no longer here.',
-  sheetsOf: (name: string) => `Sheets of ${name}`,
   columns: {
     place: 'No.',
     fact: 'Fact',
@@ -39,12 +43,16 @@ export const markingWords = {
     'Times are from the card’s appearance. Touch runs longer than keys, so compare a child only with itself on one device.',
   cause: (what: string) => `Looks like: ${what}.`,
   perhapsSlip: (what: string) => `Perhaps a slip, not a miscalculation: ${what}.`,
+  byBellMeans:
+    'Right by the bell: taken within the time allowed. The card on the screen at the bell may be finished, and does not count.',
+  digitsMeans:
+    'Digits correct a minute: every digit of an answer that stands where the true answer has it counts for one, so an answer of two digits counts for two.',
   accept: 'Count as right',
   slip: 'A slip',
   miscalculation: 'A miscalculation',
   whole: 'The whole sitting',
   void: 'Does not count',
-  notOwnWork: 'Not the child’s own work',
+  notOwnWork: 'Somebody helped',
   bandAnyway: 'Give it its band',
   wrongChild: 'Another child sat it:',
   move: 'Move it',
@@ -67,7 +75,18 @@ export const markingWords = {
 export function promptText(id: PromptId): string {
   const prompt = parsePrompt(id);
   if (!prompt) return id;
-  return prompt.kind === 'fact' ? writtenFact(prompt.fact) : `copy ${prompt.answer}`;
+  switch (prompt.kind) {
+    case 'fact':
+      return writtenFact(prompt.fact);
+    case 'copy':
+      return `copy ${prompt.answer}`;
+    case 'line':
+      return `${prompt.shown.map((number) => number ?? '…').join(' ')}: ${lineAsk(prompt)}`;
+    case 'story': {
+      const { told, asked } = storyWords(prompt);
+      return `${told} ${asked}`;
+    }
+  }
 }
 
 /** An outcome in words; `byBell` says something only where there was a bell. */
@@ -104,6 +123,7 @@ export function waySentence(sat: Sat): string {
 const endWords: Record<Sat['ended'], string> = {
   finished: 'finished',
   bell: 'ended by the bell',
+  enough: 'ended by the day’s minutes',
   stopped: 'stopped by a grown-up',
   torn: 'broken off',
 };
@@ -151,7 +171,7 @@ export function rulingText(
     case 'wrongChild':
       return `It was ${childName(ruling.child)} who sat it.`;
     case 'notOwnWork':
-      return 'It is not the child’s own work.';
+      return 'Somebody helped.';
     case 'bandAnyway':
       return 'It has its band although it was interrupted.';
     case 'rows':

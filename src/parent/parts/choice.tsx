@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useId, useRef } from 'preact/hooks';
+import { Kept, useKept } from './kept';
 
 export interface ChoiceOption<T extends string | number> {
   readonly value: T;
@@ -11,13 +12,15 @@ export interface ChoiceProps<T extends string | number> {
   readonly hint?: string;
   readonly options: readonly ChoiceOption<T>[];
   readonly value: T | null;
-  readonly onChoose: (value: T) => void;
+  /** A promise of `true` says that it was kept. */
+  readonly onChoose: (value: T) => unknown;
   readonly inRow?: boolean;
 }
 
 /** One of several, as plain radio buttons. */
 export function Choice<T extends string | number>(props: ChoiceProps<T>) {
   const name = useId();
+  const kept = useKept();
   const group = useRef<HTMLDivElement>(null);
 
   function choose(value: T) {
@@ -26,7 +29,7 @@ export function Choice<T extends string | number>(props: ChoiceProps<T>) {
     for (const [index, button] of [...buttons].entries()) {
       button.checked = props.options[index]?.value === props.value;
     }
-    props.onChoose(value);
+    kept.follow(props.onChoose(value));
   }
 
   return (
@@ -46,6 +49,7 @@ export function Choice<T extends string | number>(props: ChoiceProps<T>) {
           </label>
         ))}
       </div>
+      <Kept isKept={kept.isKept} />
     </fieldset>
   );
 }

@@ -1,4 +1,4 @@
 export const saidWords = {
   how: 'How do you know?',
-  howOf: (text: string) => `How do you know? ${text}`,
+  words: 'What do the words mean?',
 } as const;

@@ -6,10 +6,12 @@ export interface SaidProps {
   readonly text: string;
   /** What it rests on, and by what rule: two lines. */
   readonly how: readonly string[];
+  /** What the toggle asks; usually how one knows. */
+  readonly ask?: string;
 }
 
 /** A sentence of the readings, with what it rests on a tap away. */
-export function Said({ text, how }: SaidProps) {
+export function Said({ text, how, ask = saidWords.how }: SaidProps) {
   const isOpen = useSignal(false);
   const id = useId();
   return (
@@ -22,12 +24,12 @@ export function Said({ text, how }: SaidProps) {
             class="link how no-print"
             aria-expanded={isOpen.value}
             aria-controls={id}
-            aria-label={saidWords.howOf(text)}
+            aria-label={`${ask} ${text}`}
             onClick={() => {
               isOpen.value = !isOpen.value;
             }}
           >
-            {saidWords.how}
+            {ask}
           </button>
         )}
       </p>

@@ -6,6 +6,7 @@ import { useActing } from '../acting';
 import { draft, dropDraft } from '../drafts';
 import { Field } from '../parts/field';
 import { Trouble } from '../parts/trouble';
+import { useFaultFocus } from '../parts/use-fault-focus';
 import {
   type NumberFault,
   type NumberKey,
@@ -33,6 +34,7 @@ export function ChildNumbers({ desk, child }: ChildNumbersProps) {
   const faults = useSignal<Partial<Record<NumberKey, NumberFault>>>({});
   const said = useSignal<string | null>(null);
   const { act, isBusy, trouble } = useActing();
+  const { form, lookAtFault } = useFaultFocus();
   const numbers = numbersOf(child.settings);
   const draftKey = (key: NumberKey) => `number-${child.id}-${key}`;
   const typed = (key: NumberKey) => draft(draftKey(key), `${numbers[key]}`);
@@ -46,7 +48,7 @@ export function ChildNumbers({ desk, child }: ChildNumbersProps) {
     const reading = readNumbers(texts, child.settings);
     faults.value = reading.ok ? {} : reading.faults;
     said.value = null;
-    if (!reading.ok) return;
+    if (!reading.ok) return lookAtFault();
     if (Object.keys(reading.changes).length === 0) {
       said.value = settingsWords.nothingChanged;
       return;
@@ -78,8 +80,9 @@ export function ChildNumbers({ desk, child }: ChildNumbersProps) {
     );
   }
 
+  const isFaulty = Object.keys(faults.value).length > 0;
   return (
-    <form onSubmit={keep} noValidate>
+    <form ref={form} onSubmit={keep} noValidate>
       <h3>{settingsWords.numbers}</h3>
       <div class="three">
         {field('length')}
@@ -96,8 +99,8 @@ export function ChildNumbers({ desk, child }: ChildNumbersProps) {
         ))}
       </div>
       <Trouble sentence={trouble} />
-      <p class="said" role="status">
-        {Object.keys(faults.value).length > 0 ? settingsWords.lookAgain : said.value}
+      <p class={isFaulty ? 'said' : 'kept'} role="status">
+        {isFaulty ? settingsWords.lookAgain : said.value}
       </p>
       <div class="actions">
         <button type="submit" class="main" aria-disabled={isBusy.value}>

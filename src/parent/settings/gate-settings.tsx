@@ -20,9 +20,9 @@ export function GateSettings({ gate }: { readonly gate: Gate }) {
   }
 
   return (
-    <section class="no-print">
+    <section class="no-print" data-holds="form input:not([hidden]),.kept:not(:empty)">
       <h2>{settingsWords.gate}</h2>
-      <p class="said" role="status">
+      <p class="kept" role="status" tabIndex={-1}>
         {said}
       </p>
       {doing.value.what === 'nothing' && (

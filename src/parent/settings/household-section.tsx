@@ -7,6 +7,7 @@ import { draft, dropDraft } from '../drafts';
 import { Field } from '../parts/field';
 import { Tick } from '../parts/tick';
 import { Trouble } from '../parts/trouble';
+import { useFaultFocus } from '../parts/use-fault-focus';
 import { type BandNameFault, readBandNames } from './band-names';
 import { bandNameFaults, settingsWords } from './words';
 
@@ -15,6 +16,7 @@ export function HouseholdSection({ desk }: { readonly desk: Desk }) {
   const { act, trouble } = useActing();
   const said = useSignal<string | null>(null);
   const faults = useSignal<Partial<Record<Band, BandNameFault>>>({});
+  const { form, lookAtFault } = useFaultFocus();
   const { settings } = desk.household.value;
   const draftKey = (band: Band) => `band-name-${band}`;
   const typed = (band: Band) => draft(draftKey(band), settings.bandNames[band]);
@@ -29,7 +31,8 @@ export function HouseholdSection({ desk }: { readonly desk: Desk }) {
     const reading = readBandNames({ firm, even, loose, thin });
     faults.value = reading.ok ? {} : reading.faults;
     said.value = null;
-    if (!reading.ok || !(await turn({ bandNames: reading.names }))) return;
+    if (!reading.ok) return lookAtFault();
+    if (!(await turn({ bandNames: reading.names }))) return;
     for (const band of bands) dropDraft(draftKey(band));
     said.value = settingsWords.saved;
   }
@@ -45,7 +48,7 @@ export function HouseholdSection({ desk }: { readonly desk: Desk }) {
         isOn={settings.keySound}
         onTurn={(keySound) => turn({ keySound })}
       />
-      <form onSubmit={keepNames} noValidate>
+      <form ref={form} onSubmit={keepNames} noValidate>
         <h3>{settingsWords.bandNames}</h3>
         <p class="hint">{settingsWords.bandNamesLead}</p>
         <div class="bands">
@@ -62,7 +65,7 @@ export function HouseholdSection({ desk }: { readonly desk: Desk }) {
             );
           })}
         </div>
-        <p class="said" role="status">
+        <p class="kept" role="status">
           {said}
         </p>
         <div class="actions">

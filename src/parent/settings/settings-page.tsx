@@ -10,7 +10,8 @@ import { settingsWords } from './words';
 
 export interface SettingsPageProps {
   readonly desk: Desk;
-  readonly gate: Gate;
+  /** `null` on the boat, whose door is its own. */
+  readonly gate: Gate | null;
 }
 
 /** Every default of the trade, per child; what holds for the household; the gate. */
@@ -28,7 +29,7 @@ export function SettingsPage({ desk, gate }: SettingsPageProps) {
         </section>
       )}
       <HouseholdSection desk={desk} />
-      <GateSettings gate={gate} />
+      {gate && <GateSettings gate={gate} />}
     </>
   );
 }

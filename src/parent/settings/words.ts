@@ -78,7 +78,7 @@ export const numberWords: Record<NumberKey, NumberWords> = {
 };
 
 export const limitsLead =
-  'The limits are for a sheet of 25; another length scales them, rounded up. They are common practice with pencil and paper. The lowest band is whatever falls under the last limit.';
+  'The limits are for a sheet of 25; another length scales them, rounded up. They are common practice with pencil and paper. The lowest band is whatever falls under the last limit. By the bell: answers taken within the time allowed.';
 
 export const numberFaults: Record<NumberFault, string> = {
   notWhole: 'This needs a whole number.',

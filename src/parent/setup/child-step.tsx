@@ -1,48 +1,46 @@
 import { useSignal } from '@preact/signals';
 import type { Desk } from '../../state/desk';
-import { useActing } from '../acting';
 import { readChildName } from '../children/child-name';
 import { EdgeChoice } from '../children/edge-choice';
-import { draft, dropDraft } from '../drafts';
 import { Field } from '../parts/field';
 import { Heading } from '../parts/heading';
-import { Trouble } from '../parts/trouble';
+import { useFaultFocus } from '../parts/use-fault-focus';
+import { newChild } from './new-child';
 import { setupStep } from './progress';
 import { nameFaults, setupWords } from './words';
 
-const nameDraft = 'setup-child-name';
-
-/** A child's name and woven edge. */
+/** A child's name and woven edge. Nothing of a child is recorded before its last step. */
 export function ChildStep({ desk }: { readonly desk: Desk }) {
-  const name = draft(nameDraft);
   const fault = useSignal<string | null>(null);
-  const edge = useSignal(desk.household.value.children.length);
-  const { act, isBusy, trouble } = useActing();
+  const { form, lookAtFault } = useFaultFocus();
+  const isAnother = newChild.isAnother.value;
 
-  async function goOn(event: Event) {
+  function goOn(event: Event) {
     event.preventDefault();
-    const reading = readChildName(name.value, desk.household.value.children, null);
+    const reading = readChildName(newChild.name.value, desk.household.value.children, null);
     fault.value = reading.ok ? null : nameFaults[reading.fault];
-    if (!reading.ok) return;
-    const child = desk.newId();
-    const isAdded = await act(() =>
-      desk.record([{ kind: 'childAdded', child, name: reading.name, edge: edge.value }]),
-    );
-    if (!isAdded) return;
-    dropDraft(nameDraft);
-    setupStep.value = { at: 'known', child, marked: new Set() };
+    if (!reading.ok) return lookAtFault();
+    newChild.name.value = reading.name;
+    setupStep.value = { at: 'known' };
+  }
+
+  function leave() {
+    if (!isAnother) return desk.lock();
+    setupStep.value = null;
   }
 
   return (
-    <form onSubmit={goOn} noValidate>
+    <form ref={form} onSubmit={goOn} noValidate>
       <Heading>{setupWords.steps.child}</Heading>
       <p>{setupWords.childLead}</p>
-      <Field label={setupWords.childName} value={name} fault={fault.value} wide />
-      <EdgeChoice edge={edge} name={name.value} />
-      <Trouble sentence={trouble} />
+      <Field label={setupWords.childName} value={newChild.name} fault={fault.value} wide />
+      <EdgeChoice edge={newChild.edge} name={newChild.name.value} />
       <div class="actions">
-        <button type="submit" class="main" aria-disabled={isBusy.value}>
+        <button type="submit" class="main">
           {setupWords.goOn}
+        </button>
+        <button type="button" class="quiet" onClick={leave}>
+          {isAnother ? setupWords.cancel : setupWords.later}
         </button>
       </div>
     </form>

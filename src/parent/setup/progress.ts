@@ -1,5 +1,4 @@
 import { signal } from '@preact/signals';
-import type { FactId } from '../../core/fact/fact';
 import type { Id } from '../../core/record/stamp';
 import type { PreparedPin } from '../../state/gate';
 
@@ -8,9 +7,10 @@ export type SetupStep =
   | { readonly at: 'pin' }
   | { readonly at: 'code'; readonly prepared: PreparedPin }
   | { readonly at: 'child' }
-  | { readonly at: 'known'; readonly child: Id; readonly marked: ReadonlySet<FactId> }
-  | { readonly at: 'set'; readonly child: Id }
-  | { readonly at: 'done'; readonly child: Id };
+  | { readonly at: 'known' }
+  | { readonly at: 'set' }
+  /** `records` are what was recorded of the child; a step back takes them back. */
+  | { readonly at: 'done'; readonly child: Id; readonly records: readonly Id[] };
 
 /** The steps in order, as counted on the screen. */
 export const setupSteps: readonly SetupStep['at'][] = [
@@ -22,6 +22,9 @@ export const setupSteps: readonly SetupStep['at'][] = [
   'set',
   'done',
 ];
+
+/** The steps for another child, once there is one. */
+export const anotherSteps: readonly SetupStep['at'][] = ['child', 'known', 'set', 'done'];
 
 /** Where set-up stands; outside the page, so that the idle lock does not begin it again. `null`: not running. */
 export const setupStep = signal<SetupStep | null>(null);

@@ -1,55 +1,54 @@
-import { useSignal } from '@preact/signals';
-import type { Id } from '../../core/record/stamp';
-import type { FactSet } from '../../core/set/fact-set';
 import type { Desk } from '../../state/desk';
 import { useActing } from '../acting';
-import { findChild, nameOf } from '../children/name-of';
 import { ownSets, proposedSet } from '../children/set-list';
 import { SetPicker } from '../children/set-picker';
 import { Heading } from '../parts/heading';
 import { Trouble } from '../parts/trouble';
+import { newChild } from './new-child';
 import { setupStep } from './progress';
+import { useRecordChild } from './use-record-child';
 import { setupWords } from './words';
 
-export interface SetStepProps {
-  readonly desk: Desk;
-  readonly child: Id;
-}
-
 /** The first set: proposed from what was ticked, or any other. */
-export function SetStep({ desk, child }: SetStepProps) {
-  const household = desk.household.value;
-  const ticked = findChild(household, child)?.ticked ?? new Set();
+export function SetStep({ desk }: { readonly desk: Desk }) {
+  const acting = useActing();
+  const recordChild = useRecordChild(desk, acting);
+  const ticked = newChild.marked.value;
   const proposed = proposedSet(ticked);
-  const chosen = useSignal<FactSet | null>(proposed);
-  const { act, isBusy, trouble } = useActing();
-
-  async function start() {
-    const set = chosen.value?.id;
-    if (!set) return;
-    if (await act(() => desk.record([{ kind: 'setStarted', child, set }]))) {
-      setupStep.value = { at: 'done', child };
-    }
-  }
+  const chosen = newChild.set.value ?? proposed;
 
   return (
     <>
       <Heading>{setupWords.steps.set}</Heading>
-      <p>{setupWords.setLead(nameOf(household, child))}</p>
+      <p>{setupWords.setLead(newChild.name.value)}</p>
       <p class="hint">{proposed ? setupWords.proposed(proposed.name) : setupWords.noneLeft}</p>
       <SetPicker
         legend={setupWords.set}
-        chosen={chosen.value}
+        chosen={chosen}
         ticked={ticked}
-        own={ownSets(household)}
+        own={ownSets(desk.household.value)}
         onChoose={(set) => {
-          chosen.value = set;
+          newChild.set.value = set;
         }}
       />
-      <Trouble sentence={trouble} />
+      <Trouble sentence={acting.trouble} />
       <div class="actions">
-        <button type="button" class="main" aria-disabled={isBusy.value || !chosen.value} onClick={start}>
-          {setupWords.startSet(chosen.value?.name ?? null)}
+        <button
+          type="button"
+          class="main"
+          aria-disabled={acting.isBusy.value || !chosen}
+          onClick={() => chosen && recordChild(chosen.id)}
+        >
+          {setupWords.startSet(chosen?.name ?? null)}
+        </button>
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            setupStep.value = { at: 'known' };
+          }}
+        >
+          {setupWords.back}
         </button>
       </div>
     </>

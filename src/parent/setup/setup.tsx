@@ -6,8 +6,9 @@ import { ChildStep } from './child-step';
 import { CodeStep } from './code-step';
 import { DoneStep } from './done-step';
 import { KnownStep } from './known-step';
+import { beginChild, newChild } from './new-child';
 import { PinStep } from './pin-step';
-import { type SetupStep, setupStep, setupSteps } from './progress';
+import { anotherSteps, type SetupStep, setupStep, setupSteps } from './progress';
 import { SetStep } from './set-step';
 import { StorageStep } from './storage-step';
 import { setupWords } from './words';
@@ -20,14 +21,17 @@ export interface SetupProps {
 /** The first set-up, step by step; with a PIN chosen already it begins with a child. */
 export function Setup({ desk, gate }: SetupProps) {
   useEffect(() => {
-    setupStep.value ??= gate.phase.value === 'unset' ? { at: 'storage' } : { at: 'child' };
+    if (setupStep.value) return;
+    beginChild(0, false);
+    setupStep.value = gate.phase.value === 'unset' ? { at: 'storage' } : { at: 'child' };
   }, [gate]);
   const step = setupStep.value;
   if (!step) return null;
+  const steps = newChild.isAnother.value && anotherSteps.includes(step.at) ? anotherSteps : setupSteps;
   return (
     <main class="parent setup">
       <div class="slip">
-        <p class="hint">{setupWords.step(setupSteps.indexOf(step.at) + 1, setupSteps.length)}</p>
+        <p class="hint">{setupWords.step(steps.indexOf(step.at) + 1, steps.length)}</p>
         <StepBody key={step.at} step={step} desk={desk} gate={gate} />
       </div>
     </main>
@@ -45,10 +49,10 @@ function StepBody({ step, desk, gate }: SetupProps & { readonly step: SetupStep 
     case 'child':
       return <ChildStep desk={desk} />;
     case 'known':
-      return <KnownStep desk={desk} child={step.child} marked={step.marked} />;
+      return <KnownStep desk={desk} />;
     case 'set':
-      return <SetStep desk={desk} child={step.child} />;
+      return <SetStep desk={desk} />;
     case 'done':
-      return <DoneStep desk={desk} child={step.child} />;
+      return <DoneStep desk={desk} child={step.child} records={step.records} />;
   }
 }

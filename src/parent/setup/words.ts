@@ -11,14 +11,13 @@ export const setupWords = {
   step: (at: number, of: number) => `Step ${at} of ${of}`,
   goOn: 'Go on',
   back: 'Back',
+  cancel: 'Cancel',
+  later: 'Go on another time',
 
   homeScreen:
-    'If this device can put Sumstitch on its home screen, do that first and open it from there. Some devices give the installed app a store of its own, and what you set up here would stay behind in the browser.',
+    'If this device can put Sumstitch on its home screen, do that first and open it from there. Some devices keep the two apart: what you set up here would not be found there.',
   howToInstall: 'Look in the browser’s menu for “Install” or “Add to home screen”.',
   isInstalled: 'Sumstitch is running from the home screen, as it should.',
-  willBeKept: 'This browser has promised to keep what is stored here.',
-  mayBeErased:
-    'This browser has not promised to keep what is stored here. Some browsers erase a site that was not opened for seven days; the home screen app is kept.',
   staysHere: 'Nothing you type leaves this device.',
 
   pinLead:
@@ -34,9 +33,13 @@ export const setupWords = {
   edgeNumber: (number: number) => `Edge ${number}`,
   edge: (name: string) => `The woven edge of ${name || 'the new child'}`,
 
+  way: (name: string) => `How shall Sumstitch learn what ${name} knows?`,
+  wayTick: 'I tick what is known.',
+  waySpread: (name: string) => `It asks ${name} a few facts from every set, on two days.`,
   knownLead: (name: string) =>
     `Tick what ${name} answers without working it out. Leave it empty if you are not sure; you can change it at any time.`,
-  nothingYet: 'Nothing yet',
+  spreadLead: (name: string) =>
+    `${name}’s first two sheets ask 20 to 25 facts each, without a clock. Then Today proposes which sets to keep and which to begin with; nothing is decided without you.`,
 
   setLead: (name: string) => `These are the facts ${name} learns first, without a clock.`,
   proposed: (name: string) => `Proposed: ${name}, the first in the usual order that is not wholly ticked.`,
@@ -47,8 +50,11 @@ export const setupWords = {
   doneTitle: (name: string) => `${name} can begin`,
   doneLead: (name: string, set: string) =>
     `${name} begins with “${set}”, one sheet a day, without a clock. The first time, Sumstitch tells ${name} that a grown-up sees the answers.`,
+  doneSpread: (name: string, ops: string) =>
+    `${name} begins with a few facts from every set of ${ops}, without a clock, today and on the next school day. Then Today proposes the sets. The first time, Sumstitch tells ${name} that a grown-up sees the answers.`,
   clockLater:
     'When the set is accurate the tool will propose the clock. It is yours to turn on, or to leave off.',
+  knot: 'This knot stands at the top left of every child’s screen. Press it and type the PIN to come back here.',
   handOver: (name: string) => `Hand over to ${name}`,
   another: 'Add another child',
   pages: 'Go to the parent’s pages',

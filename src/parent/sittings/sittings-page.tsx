@@ -1,14 +1,13 @@
 import { useSignal } from '@preact/signals';
-import { useId } from 'preact/hooks';
-import type { Id } from '../../core/record/stamp';
 import type { Desk } from '../../state/desk';
 import { nameOf } from '../children/name-of';
 import { setName } from '../children/set-list';
 import { bookOf, type Entry } from '../marking/book-of';
 import { purposeNames } from '../marking/words';
+import { ChildFilter, filteredChild } from '../parts/child-filter';
 import { Heading } from '../parts/heading';
 import { shortDay, spanText } from '../parts/when';
-import { place, turnTo } from '../place';
+import { turnTo } from '../place';
 import { insideWords } from '../words';
 import { sittingsWords } from './words';
 
@@ -17,12 +16,8 @@ const pageful = 50;
 /** Every sitting, newest first, of everyone or of one child. */
 export function SittingsPage({ desk }: { readonly desk: Desk }) {
   const shown = useSignal(pageful);
-  const id = useId();
   const household = desk.household.value;
   const history = desk.history.value;
-  const only: Id | null = household.children.some((child) => child.id === place.value.child)
-    ? place.value.child
-    : null;
   if (!history) {
     return (
       <>
@@ -31,34 +26,21 @@ export function SittingsPage({ desk }: { readonly desk: Desk }) {
       </>
     );
   }
-  const entries = bookOf(household, history, only);
+  const entries = bookOf(household, history, filteredChild(household));
   const onPage = entries.slice(0, shown.value);
   const { columns } = sittingsWords;
   return (
     <>
       <Heading>{sittingsWords.title}</Heading>
-      <div class="field no-print">
-        <label for={id}>{sittingsWords.child}</label>
-        <select
-          id={id}
-          value={only ?? ''}
-          onChange={(event) => turnTo('sittings', { child: event.currentTarget.value || null })}
-        >
-          <option value="">{sittingsWords.everyone}</option>
-          {household.children.map((child) => (
-            <option key={child.id} value={child.id}>
-              {child.name}
-            </option>
-          ))}
-        </select>
-      </div>
+      <ChildFilter household={household} page="sittings" />
       <p>
         {entries.length === 0 ? sittingsWords.none : sittingsWords.summary(onPage.length, entries.length)}
       </p>
+      {onPage.some(({ sat }) => sat.clock !== null) && <p class="hint">{sittingsWords.byBellMeans}</p>}
       {onPage.length > 0 && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable by keyboard
         <section class="table-frame" tabIndex={0} aria-label={sittingsWords.title}>
-          <table class="plain">
+          <table class="plain stacks">
             <thead>
               <tr>
                 <th scope="col">{columns.day}</th>
@@ -95,30 +77,37 @@ export function SittingsPage({ desk }: { readonly desk: Desk }) {
 
 function SittingRow({ desk, entry }: { readonly desk: Desk; readonly entry: Entry }) {
   const { sat, marked, child, rulings } = entry;
+  const { columns } = sittingsWords;
   const household = desk.household.value;
   const of = sat.prompts.length;
   const band = marked.band ? household.settings.bandNames[marked.band] : sittingsWords.noBand;
   return (
     <tr>
-      <td>{shortDay(sat.day)}</td>
-      <td>{nameOf(household, child)}</td>
+      <td data-label={columns.day}>{shortDay(sat.day)}</td>
+      <td data-label={columns.child}>{nameOf(household, child)}</td>
       <th scope="row">
         <button type="button" class="link" onClick={() => turnTo('marking', { sitting: sat.id })}>
           {purposeNames[sat.purpose]}
         </button>
         {sat.second ? sittingsWords.second : ''}
       </th>
-      <td>{sat.set === null ? '–' : setName(household, sat.set)}</td>
-      <td>
+      <td data-label={columns.set}>
+        {sat.set === null
+          ? sat.spread
+            ? sittingsWords.spread
+            : sittingsWords.noSet
+          : setName(household, sat.set)}
+      </td>
+      <td data-label={columns.way}>
         {sat.clock
           ? sittingsWords.clock(sat.clock.allowanceMs / 1000, sat.clock.sight === 'hidden')
           : sittingsWords.noClock}
       </td>
-      <td>
+      <td data-label={columns.count}>
         {sat.clock ? sittingsWords.byBell(marked.rightByBell, of) : sittingsWords.right(marked.right, of)}
       </td>
-      <td>{rulings.voided ? sittingsWords.voided : band}</td>
-      <td>{sat.endedMs === null ? '–' : spanText(sat.endedMs)}</td>
+      <td data-label={columns.band}>{rulings.voided ? sittingsWords.voided : band}</td>
+      <td data-label={columns.minutes}>{sat.endedMs === null ? '–' : spanText(sat.endedMs)}</td>
     </tr>
   );
 }

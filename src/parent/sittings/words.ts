@@ -1,7 +1,5 @@
 export const sittingsWords = {
   title: 'Sittings',
-  child: 'Child',
-  everyone: 'Everyone',
   none: 'Nothing has been sat yet.',
   older: 'Show older ones',
   columns: {
@@ -19,6 +17,9 @@ export const sittingsWords = {
   right: (right: number, of: number) => `${right} of ${of}`,
   byBell: (right: number, of: number) => `${right} of ${of} by the bell`,
   noBand: '–',
+  noSet: '–',
+  spread: 'of every set',
+  byBellMeans: 'By the bell: answers taken within the time allowed.',
   second: ' (second)',
   voided: 'does not count',
   summary: (shown: number, all: number) => `${shown} of ${all} sittings, the newest first.`,

@@ -5,6 +5,7 @@ import type { Desk } from '../../state/desk';
 import { WovenEdge } from '../../ui/woven-edge';
 import { useActing } from '../acting';
 import { setName } from '../children/set-list';
+import { Done } from '../parts/done';
 import { Trouble } from '../parts/trouble';
 import { Needs } from './needs';
 import { OnlyToday } from './only-today';
@@ -22,25 +23,38 @@ export function ChildToday({ desk, child }: ChildTodayProps) {
   const household = desk.household.value;
   const day = desk.days.value.get(child.id) ?? null;
   const isBeingSat = desk.sitting.value.has(child.id);
+  const lacksSet = day !== null && day.steps.length === 0 && day.needs.some(({ what }) => what === 'noSet');
+  const hasNothing = lacksSet && day.sheets.length === 0;
+  const isSpread = day?.steps.some((step) => step.what === 'sheet' && step.plan.spread) ?? false;
   return (
-    <section class="card" aria-label={child.name}>
+    <section class="card" aria-label={child.name} data-holds=".kept:not(:empty)">
       <div class="child-line">
         <h2>{child.name}</h2>
         <div class="edge-thin">
           <WovenEdge edge={child.edge} height={14} />
         </div>
       </div>
-      <p>
-        {daySentence(day, child.settings, household.settings.bandNames, setName(household, child.currentSet))}
-      </p>
+      {!hasNothing && (
+        <p>
+          {daySentence(
+            day,
+            child.settings,
+            household.settings.bandNames,
+            setName(household, child.currentSet),
+          )}
+        </p>
+      )}
       {day && <TrialToday day={day} of={child.trial?.order.length ?? 0} />}
       {day && <TodayReadings desk={desk} child={child} day={day} acting={acting} />}
       {day && <Needs desk={desk} child={child} day={day} acting={acting} />}
+      <Done desk={desk} acting={acting} />
       <Trouble sentence={acting.trouble} />
       <div class="actions">
-        <button type="button" class="main" onClick={() => desk.handOver(child.id)}>
-          {todayWords.handOver(child.name)}
-        </button>
+        {!lacksSet && (
+          <button type="button" class="main" onClick={() => desk.handOver(child.id)}>
+            {todayWords.handOver(child.name)}
+          </button>
+        )}
         {isBeingSat && (
           <button type="button" onClick={() => acting.act(() => desk.openStop(child.id))}>
             {todayWords.stop}
@@ -48,7 +62,15 @@ export function ChildToday({ desk, child }: ChildTodayProps) {
         )}
       </div>
       {isBeingSat && <p class="hint">{todayWords.stopped}</p>}
-      <OnlyToday desk={desk} child={child} hasSat={(day?.sheets.length ?? 0) > 0} acting={acting} />
+      {!lacksSet && (
+        <OnlyToday
+          desk={desk}
+          child={child}
+          hasSat={(day?.sheets.length ?? 0) > 0}
+          isSpread={isSpread}
+          acting={acting}
+        />
+      )}
     </section>
   );
 }

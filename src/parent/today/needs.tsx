@@ -8,7 +8,9 @@ import type { Desk } from '../../state/desk';
 import type { Acting } from '../acting';
 import { setName } from '../children/set-list';
 import { ruledDraft } from '../marking/rule';
+import { rulingText } from '../marking/words';
 import { turnTo } from '../place';
+import { SpreadProposal } from '../spread/spread-proposal';
 import { todayWords } from './words';
 
 export interface NeedsProps {
@@ -39,7 +41,12 @@ export function Needs(props: NeedsProps) {
 function OneNeed({ desk, child, day, acting, need }: NeedsProps & { readonly need: Need }) {
   const rule = (sitting: Id, ruling: Ruling) => {
     const sat = day.sheets.find((sheet) => sheet.ruled.sat.id === sitting)?.ruled.sat;
-    return sat ? acting.act(() => desk.record([ruledDraft(sat, ruling)])) : undefined;
+    if (!sat) return;
+    void acting.record(
+      desk,
+      [ruledDraft(sat, ruling)],
+      rulingText(ruling, sat.prompts, () => child.name),
+    );
   };
   const read = (sitting: Id) => (
     <button type="button" onClick={() => turnTo('marking', { sitting })}>
@@ -50,11 +57,13 @@ function OneNeed({ desk, child, day, acting, need }: NeedsProps & { readonly nee
     case 'noSet':
       return (
         <Line says={todayWords.noSet(child.name)}>
-          <button type="button" onClick={() => turnTo('children', { child: child.id })}>
+          <button type="button" class="main" onClick={() => turnTo('children', { child: child.id })}>
             {todayWords.chooseSet}
           </button>
         </Line>
       );
+    case 'spreadSat':
+      return <SpreadProposal desk={desk} child={child} acting={acting} />;
     case 'rowsWaiting':
       return (
         <Line says={todayWords.rowsWaiting(need.rows)}>
@@ -78,14 +87,22 @@ function OneNeed({ desk, child, day, acting, need }: NeedsProps & { readonly nee
           </button>
         </Line>
       );
+    case 'doubtfulSlip':
+      return <Line says={todayWords.doubtfulSlip(need.places.length)}>{read(need.sitting)}</Line>;
+    case 'spokenCheck':
+      return <p>{todayWords.spokenCheck(need.facts.length)}</p>;
+    case 'waited':
+      return <p>{todayWords.waited}</p>;
     case 'proposeClock':
       return (
         <Line says={todayWords.proposeClock(setName(desk.household.value, child.currentSet))}>
           <button
             type="button"
             onClick={() =>
-              acting.act(() =>
-                desk.record([{ kind: 'childSettingsChanged', child: child.id, changes: { timed: true } }]),
+              acting.record(
+                desk,
+                [{ kind: 'childSettingsChanged', child: child.id, changes: { timed: true } }],
+                todayWords.clockIsOn,
               )
             }
           >

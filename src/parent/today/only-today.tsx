@@ -2,19 +2,22 @@ import type { Child } from '../../core/household/household';
 import type { DayChange } from '../../core/record/household-record';
 import type { Desk } from '../../state/desk';
 import type { Acting } from '../acting';
+import { partWords } from '../parts/words';
 import { changeSentences, todayWords } from './words';
 
 export interface OnlyTodayProps {
   readonly desk: Desk;
   readonly child: Child;
   readonly hasSat: boolean;
+  /** A spread has its own length and no clock. */
+  readonly isSpread: boolean;
   readonly acting: Acting;
 }
 
 const shorterLengths: readonly number[] = [5, 10, 15];
 
 /** What holds for today alone, in two taps, and how to take it back. */
-export function OnlyToday({ desk, child, hasSat, acting }: OnlyTodayProps) {
+export function OnlyToday({ desk, child, hasSat, isSpread, acting }: OnlyTodayProps) {
   const day = desk.today.value;
   const change = desk.history.value?.children.get(child.id)?.changes.get(day) ?? {};
   // During a clock trial a day is by itself what was drawn for it.
@@ -24,8 +27,11 @@ export function OnlyToday({ desk, child, hasSat, acting }: OnlyTodayProps) {
   const isTimed = change.timed ?? usual.timed;
   const length = change.length ?? child.settings.length;
 
-  const record = (next: DayChange) =>
-    acting.act(() => desk.record([{ kind: 'dayChanged', child: child.id, day, change: next }]));
+  const record = async (next: DayChange, says: string) => {
+    const drafts = [{ kind: 'dayChanged', child: child.id, day, change: next }] as const;
+    // Its Undo stands beside the change for as long as it holds.
+    if (await acting.act(() => desk.record(drafts))) acting.say(says);
+  };
 
   return (
     <>
@@ -38,7 +44,7 @@ export function OnlyToday({ desk, child, hasSat, acting }: OnlyTodayProps) {
                 type="button"
                 class="link no-print"
                 aria-label={`${todayWords.undo}: ${says}`}
-                onClick={() => record(takeBack)}
+                onClick={() => record(takeBack, partWords.takenBack)}
               >
                 {todayWords.undo}
               </button>
@@ -50,17 +56,24 @@ export function OnlyToday({ desk, child, hasSat, acting }: OnlyTodayProps) {
         <details class="no-print">
           <summary>{todayWords.only}</summary>
           <div class="actions">
-            <button type="button" onClick={() => record({ timed: !isTimed })}>
-              {isTimed ? todayWords.withoutClock : todayWords.withClock}
-            </button>
-            {shorterLengths
-              .filter((facts) => facts < length)
-              .map((facts) => (
-                <button key={facts} type="button" onClick={() => record({ length: facts })}>
-                  {todayWords.shorter(facts)}
-                </button>
-              ))}
-            <button type="button" onClick={() => record({ skip: true })}>
+            {!isSpread && (
+              <button type="button" onClick={() => record({ timed: !isTimed }, todayWords.keptToday)}>
+                {isTimed ? todayWords.withoutClock : todayWords.withClock}
+              </button>
+            )}
+            {!isSpread &&
+              shorterLengths
+                .filter((facts) => facts < length)
+                .map((facts) => (
+                  <button
+                    key={facts}
+                    type="button"
+                    onClick={() => record({ length: facts }, todayWords.keptToday)}
+                  >
+                    {todayWords.shorter(facts)}
+                  </button>
+                ))}
+            <button type="button" onClick={() => record({ skip: true }, todayWords.keptToday)}>
               {todayWords.skip}
             </button>
           </div>

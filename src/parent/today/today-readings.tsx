@@ -39,8 +39,8 @@ export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) 
   }, [household, history, child, sheet, isTimed]);
   if (!read) return null;
   const { said, keypad, restoringS, tooSoon } = read;
-  const change = (changes: Partial<Child['settings']>) =>
-    acting.act(() => desk.record([{ kind: 'childSettingsChanged', child: child.id, changes }]));
+  const change = (changes: Partial<Child['settings']>, says: string) =>
+    acting.record(desk, [{ kind: 'childSettingsChanged', child: child.id, changes }], says);
   return (
     <>
       {said.map((one) => (
@@ -51,7 +51,7 @@ export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) 
           <Said {...tooSoon} />
           {child.settings.timed && (
             <div class="actions">
-              <button type="button" onClick={() => change({ timed: false })}>
+              <button type="button" onClick={() => change({ timed: false }, todayWords.clockIsOff)}>
                 {todayWords.turnClockOff}
               </button>
             </div>
@@ -63,7 +63,10 @@ export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) 
           <Said {...keypad} />
           {restoringS !== null && (
             <div class="actions">
-              <button type="button" onClick={() => change({ allowanceS: restoringS })}>
+              <button
+                type="button"
+                onClick={() => change({ allowanceS: restoringS }, todayWords.allowedNow(restoringS))}
+              >
                 {todayWords.giveSeconds(restoringS)}
               </button>
             </div>

@@ -20,7 +20,11 @@ export const todayWords = {
   stop: 'Stop the sheet being sat',
   stopped: 'Answers given are kept.',
   handOver: (name: string) => `Hand over to ${name}`,
-  whose: 'Hand over to “Whose cloth?”',
+  whose: 'Hand over: whose cloth?',
+  keptToday: 'Kept for today.',
+  clockIsOn: 'The clock is on from the next sheet.',
+  clockIsOff: 'The clock is off from the next sheet.',
+  allowedNow: (seconds: number) => `${seconds} s are allowed from the next sheet on.`,
   chooseSet: 'Choose a set',
   read: 'Read it',
   giveBand: 'Give it its band',
@@ -43,6 +47,11 @@ export const todayWords = {
   rowsStopped:
     'The extra rows went as far as the rule goes, and some facts still don’t come. Tomorrow, teach them before the sheet.',
   interrupted: 'The sheet was interrupted, so it has no band unless you give it one.',
+  doubtfulSlip: (places: number) =>
+    `${sentence(count(places, 'wrong answer looks', 'wrong answers look'))} like a slip of the finger.`,
+  waited: 'The day’s minutes were used up. What is left to mend begins the next school day.',
+  spokenCheck: (facts: number) =>
+    `A spoken check waits: ask ${count(facts, 'fact', 'facts')} aloud when it suits you.`,
   proposeClock: (set: string) =>
     `“${set}” is accurate: at least 45 of its last 50 answers without the clock were right. You may turn the clock on. It is yours to leave off.`,
   allArchived: 'No child is being taught at the moment.',
@@ -64,16 +73,18 @@ export function daySentence(
   const result = `${resultSentence(ruled.sat, marked, names)}${second}`;
   const left = leftToDo(day.steps);
   if (day.isDone || left === '') return `Done. ${result}`;
-  return `Sheet sat. ${result} Still to do: ${left}.`;
+  return `Sheet done. ${result} Still to do: ${left}.`;
 }
 
 function notSatSentence(day: ChildDay, settings: ChildSettings, set: string): string {
   const sheet = day.steps.find((step) => step.what === 'sheet');
   if (!sheet) return 'Nothing to do today.';
-  const { clock, prompts } = sheet.plan;
+  const { clock, prompts, spread } = sheet.plan;
+  if (spread)
+    return `No sheet yet: ${prompts.length} facts from every set, without the clock; day ${spread.part + 1} of 2.`;
   const way = clock ? `with ${clock.allowanceMs / 1000} s on the clock` : 'without the clock';
   const seen = clock && settings.sight === 'hidden' ? ', hidden' : '';
-  return `Not sat yet: ${prompts.length} facts of “${set}”, ${way}${seen}.`;
+  return `No sheet yet: ${prompts.length} facts of “${set}”, ${way}${seen}.`;
 }
 
 function leftToDo(steps: readonly Step[]): string {

@@ -16,18 +16,12 @@ async function children(more: readonly Draft[] = []) {
   return { ...view, desk, press, open, child };
 }
 
-test('a child with the same name is refused plainly, another is added and shown', async () => {
-  const { desk, press, getByLabelText, findByText, container } = await children();
+test('a child with the same name is refused plainly', async () => {
+  const { press, getByLabelText, findByText } = await children();
   await press('Add a child');
-  const name = () =>
-    container.querySelector<HTMLInputElement>('form.card input[type="text"]') ?? getByLabelText('Name');
-  await userEvent.fill(name(), 'TEO');
-  await press('Add this child');
+  await userEvent.fill(getByLabelText('Name'), 'TEO');
+  await press('Go on');
   await findByText(/There is a child with this name already/);
-  await userEvent.fill(name(), 'Juniper');
-  await press('Add this child');
-  await findByText('Juniper is here now. Choose a set to begin with.');
-  expect(desk.household.value.children.map((one) => one.name)).toEqual(['Wren', 'Teo', 'Juniper']);
 });
 
 test('another set is started, and the one before is kept in practice unless unticked', async () => {
@@ -50,6 +44,41 @@ test('the counterpart is one tap away', async () => {
   await until(() => expect(child('wren')?.currentSet).toBe('take-away-2'));
 });
 
+test('a set begun says so, keeps the focus, and is taken back in one tap', async () => {
+  const { open, press, child, findByText } = await children();
+  await open('Choose another set');
+  await press('Start “Take away 2” instead');
+  const said = await findByText(/“Take away 2” has begun\./);
+  await until(() => expect(document.activeElement).toBe(said));
+  await press('Undo');
+  await until(() => expect(child('wren')).toMatchObject({ currentSet: 'plus-2', keptSets: [] }));
+});
+
+test('the order of sets is changed place by place, the button keeping the focus, and what is next obeys it', async () => {
+  const { desk, open, press, child, findByText, findByRole } = await children();
+  await findByText('Next in the usual order, after what is known: “Plus 0 and 1”.');
+  await open('The order of sets');
+  await press('Up: Doubles');
+  await until(() => expect(child('wren')?.settings.setOrder.indexOf('doubles')).toBe(2));
+  await until(() => expect(document.activeElement?.getAttribute('aria-label')).toBe('Up: Doubles'));
+  await press('Up: Doubles');
+  await press('Up: Doubles');
+  await findByText('Next in the usual order, after what is known: “Doubles”.');
+  expect((await findByRole('button', { name: 'Up: Doubles' })).getAttribute('aria-disabled')).toBe('true');
+  await press('Back to the usual order');
+  await findByText('Next in the usual order, after what is known: “Plus 0 and 1”.');
+  expect(desk.household.value.children[0]?.settings.setOrder).toEqual([]);
+});
+
+test('a spread is asked for a child already here, and done without again', async () => {
+  const { open, press, child } = await children();
+  await open('Two days of a few facts from every set');
+  await press('Begin with the next sheet');
+  await until(() => expect(child('wren')?.spread).toMatchObject({ ops: ['add'] }));
+  await press('Do without it');
+  await until(() => expect(child('wren')?.spread).toBeNull());
+});
+
 test('a kept set can be let go', async () => {
   const { press, child } = await children([{ kind: 'setKept', child: 'wren', set: 'doubles', kept: true }]);
   await press('No longer keep it: Doubles');
@@ -60,9 +89,10 @@ test('facts are ticked as known by cell and by row, and unticked', async () => {
   const { open, press, child } = await children();
   await open('Known already');
   await press('2 + 3 = 5, not known');
-  await until(() => expect([...(child('wren')?.ticked ?? [])]).toEqual(['add-2-3']));
+  await until(() => expect([...(child('wren')?.ticked ?? [])]).toEqual(['add-2-3', 'add-3-2']));
   await press(/^Everything with 2 first: 1 of 10/);
-  await until(() => expect(child('wren')?.ticked.size).toBe(10));
+  // The row of 2 and its other way round, the column + 2; 2 + 2 is in both.
+  await until(() => expect(child('wren')?.ticked.size).toBe(19));
   await press(/^Everything with 2 first: 10 of 10/);
   await until(() => expect(child('wren')?.ticked.size).toBe(0));
 });

@@ -76,10 +76,10 @@ test('a wrong answer is called a slip or a miscalculation, the later word holdin
   ]);
 });
 
-test('the whole sitting is voided, or is not the child’s own work, and says so', async () => {
+test('the whole sitting is voided, or somebody helped, and says so', async () => {
   const { press, band } = await readTeos();
-  await press('Not the child’s own work');
-  await until(() => expect(band()).toContain('You ruled that it is not the child’s own work'));
+  await press('Somebody helped');
+  await until(() => expect(band()).toContain('You ruled that somebody helped'));
   await press('Does not count');
   await until(() => expect(band()).toContain('You ruled that it does not count.'));
 });

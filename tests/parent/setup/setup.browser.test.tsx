@@ -83,9 +83,9 @@ test('set-up is done to its end by keyboard alone, axe finding nothing on any st
   expect(wren).toMatchObject({ name: 'Wren', edge: 1, currentSet: 'plus-0-and-1' });
   expect(desk.handedTo).toEqual([wren?.id]);
   const ticked = wren?.ticked ?? new Set();
-  // Two cells, then the whole column + 2.
-  expect(ticked.size).toBe(12);
-  for (const fact of ['add-0-0', 'add-0-1', 'add-0-2', 'add-9-2'])
+  // Two cells, then the whole column + 2, each with its other way round.
+  expect(ticked.size).toBe(22);
+  for (const fact of ['add-0-0', 'add-0-1', 'add-1-0', 'add-0-2', 'add-9-2', 'add-2-9'])
     expect(ticked.has(fact as never)).toBe(true);
   expect(await gate.tryPin('2468')).toBe('opened');
 });
@@ -106,7 +106,7 @@ test('a second child is added right there, under another name', async () => {
     await userEvent.fill(getByLabelText('Name'), name);
     await userEvent.keyboard('{Enter}');
     await step('What is known already?');
-    await userEvent.click(getByRole('button', { name: 'Nothing yet' }));
+    await userEvent.click(getByRole('button', { name: 'Go on' }));
     await step('The first set');
     await userEvent.click(getByRole('radio', { name: /^Doubles/ }));
     await userEvent.click(getByRole('button', { name: 'Start with “Doubles”' }));
@@ -121,23 +121,114 @@ test('a second child is added right there, under another name', async () => {
   ]);
 });
 
-test('a child without a name and a full disk are told plainly, and what was typed stays', async () => {
-  const { desk, gate, step, getByLabelText, findByText } = await begin();
-  await step('Before you begin');
-  await gate.prepare('2468').keep();
-  setupStep.value = { at: 'child' };
+/** From the child's name on, with a PIN already. */
+async function beginWithChild(desk = fakeDesk('2026-11-25')) {
+  const view = await openPages(desk, 'today', await testGate());
+  const step = (name: string) => view.findByRole('heading', { level: 1, name });
+  const press = async (name: string) => userEvent.click(await view.findByRole('button', { name }));
   await step('A child');
+  await userEvent.fill(view.getByLabelText('Name'), 'Wren');
+  await press('Go on');
+  await step('What is known already?');
+  return { ...view, desk, step, press };
+}
+
+test('a child without a name and a full disk are told plainly, and what was typed stays', async () => {
+  const { desk, step, press, getByLabelText, findByText } = await beginWithChild();
+  await press('Back');
   await userEvent.fill(getByLabelText('Name'), ' ');
   await userEvent.keyboard('{Enter}');
   await findByText('Every child needs a name.');
-  desk.refuse('full');
+  await until(() => expect(document.activeElement).toBe(getByLabelText('Name')));
   await userEvent.fill(getByLabelText('Name'), 'Wren');
   await userEvent.keyboard('{Enter}');
+  await press('Go on');
+  desk.refuse('full');
+  await press('Start with “Plus 0 and 1”');
   await findByText(/no room left/);
-  expect((getByLabelText('Name') as HTMLInputElement).value).toBe('Wren');
   desk.refuse(null);
+  await press('Start with “Plus 0 and 1”');
+  await step('Wren can begin');
+});
+
+test('nothing of a child is recorded before its last step, and then all at once', async () => {
+  const { desk, step, press, findByRole } = await beginWithChild();
+  await userEvent.click(await findByRole('button', { name: '2 + 3 = 5, not known' }));
+  await press('Go on');
+  await step('The first set');
+  expect(desk.drafts).toEqual([]);
+  await press('Start with “Plus 0 and 1”');
+  await step('Wren can begin');
+  expect(desk.drafts.map(({ kind }) => kind)).toEqual(['childAdded', 'factsTicked', 'setStarted']);
+});
+
+test('each step goes back to the one before with what was chosen, the last one taking the child back', async () => {
+  const { desk, step, press, findByRole, getByLabelText } = await beginWithChild();
+  await userEvent.click(await findByRole('button', { name: '2 + 3 = 5, not known' }));
+  await press('Back');
+  await step('A child');
+  expect((getByLabelText('Name') as HTMLInputElement).value).toBe('Wren');
+  await press('Go on');
+  await findByRole('button', { name: '3 + 2 = 5, known' });
+  await press('Go on');
+  await press('Start with “Plus 0 and 1”');
+  await step('Wren can begin');
+  await press('Back');
+  await step('The first set');
+  expect(desk.household.value.children).toEqual([]);
+  await press('Start with “Plus 0 and 1”');
+  await step('Wren can begin');
+  expect(desk.household.value.children.map(({ name }) => name)).toEqual(['Wren']);
+});
+
+test('without the other way round a cell is ticked alone', async () => {
+  const { findByRole, press, desk } = await beginWithChild();
+  await userEvent.click(await findByRole('checkbox', { name: /^And the other way round/ }));
+  await userEvent.click(await findByRole('button', { name: '7 + 0 = 7, not known' }));
+  await press('Go on');
+  await press('Start with “Plus 0 and 1”');
+  await until(() => expect([...(desk.household.value.children[0]?.ticked ?? [])]).toEqual(['add-7-0']));
+});
+
+test('instead of ticking, a spread is asked for, and set-up ends without a set', async () => {
+  const { desk, step, press, findByRole, container } = await beginWithChild();
+  await userEvent.click(await findByRole('radio', { name: /^It asks Wren a few facts/ }));
+  await userEvent.click(await findByRole('checkbox', { name: 'Multiplication' }));
+  expect(await findings(container)).toEqual([]);
+  await press('Go on');
+  await step('Wren can begin');
+  expect(container.textContent).toContain('every set of addition and multiplication');
+  expect(desk.household.value.children[0]).toMatchObject({
+    currentSet: null,
+    spread: { ops: ['add', 'mul'] },
+  });
+  await press('Go to the parent’s pages');
+  await findByRole('heading', { level: 1, name: /^Today/ });
+  await until(() =>
+    expect(container.textContent).toContain('facts from every set, without the clock; day 1 of 2'),
+  );
+});
+
+test('another child can be given up, and nothing of it stays', async () => {
+  const desk = fakeDesk('2026-11-25', [{ kind: 'childAdded', child: 'teo', name: 'Teo', edge: 0 }]);
+  const view = await openPages(desk, 'children', await testGate());
+  await userEvent.click(await view.findByRole('button', { name: 'Add a child' }));
+  await view.findByText('Step 1 of 4');
+  await userEvent.fill(view.getByLabelText('Name'), 'Wren');
+  await userEvent.click(view.getByRole('button', { name: 'Cancel' }));
+  await view.findByRole('heading', { level: 1, name: 'Children and sets' });
+  expect(desk.household.value.children.map(({ name }) => name)).toEqual(['Teo']);
+});
+
+test('two PINs that differ are told once, at the field, which has the focus', async () => {
+  const { step, container, findByLabelText, findByRole } = await begin();
+  await step('Before you begin');
+  await userEvent.click(await findByRole('button', { name: 'Go on' }));
+  await userEvent.fill(await findByLabelText('New PIN'), '2468');
+  await userEvent.fill(await findByLabelText('The same PIN again'), '2469');
   await userEvent.keyboard('{Enter}');
-  await step('What is known already?');
+  await until(() => expect(container.textContent?.split('The two PINs are not the same.')).toHaveLength(2));
+  expect(document.activeElement).toBe(await findByLabelText('The same PIN again'));
 });
 
 test('locked in mid set-up, it goes on where it was', async () => {

@@ -43,14 +43,14 @@ test('in two taps today’s sheet is shorter, or skipped, each with its Undo', a
   const { press, says, button } = await todayOf('Teo');
   await press('Only today …');
   await press('10 facts');
-  await says('Not sat yet: 10 facts');
+  await says('No sheet yet: 10 facts');
   expect(button('15 facts')).toBeUndefined();
   await press('Skip today');
   await says('Skipped for today.');
   await press('Undo: Skipped today.');
-  await says('Not sat yet: 10 facts');
+  await says('No sheet yet: 10 facts');
   await press('Undo: Ten facts today.');
-  await says('Not sat yet: 25 facts');
+  await says('No sheet yet: 25 facts');
 });
 
 test('rows that wait are sent on the parent’s word, or waived', async () => {

@@ -14,8 +14,8 @@ function lineOf(child: string, more: readonly Draft[] = [], set = 'the set'): st
 }
 
 test('a sheet not sat yet is told with its length, set and clock', () => {
-  expect(lineOf('wren', [], 'Plus 2')).toBe('Not sat yet: 10 facts of “Plus 2”, without the clock.');
-  expect(lineOf('teo', [], 'Times 7')).toBe('Not sat yet: 25 facts of “Times 7”, with 45 s on the clock.');
+  expect(lineOf('wren', [], 'Plus 2')).toBe('No sheet yet: 10 facts of “Plus 2”, without the clock.');
+  expect(lineOf('teo', [], 'Times 7')).toBe('No sheet yet: 25 facts of “Times 7”, with 45 s on the clock.');
 });
 
 test('a hidden clock is told as hidden', () => {
@@ -31,15 +31,15 @@ test('today’s change is in the line', () => {
     day: '2026-11-25',
     change: { timed: false, length: 5 },
   };
-  expect(lineOf('teo', [change])).toBe('Not sat yet: 5 facts of “the set”, without the clock.');
+  expect(lineOf('teo', [change])).toBe('No sheet yet: 5 facts of “the set”, without the clock.');
 });
 
 test('a sheet sat is told with its result and what is left', () => {
   expect(lineOf('wren', [wrensSheet()])).toBe(
-    'Sheet sat. 9 of 10 right, without a clock. Still to do: mending.',
+    'Sheet done. 9 of 10 right, without a clock. Still to do: mending.',
   );
   expect(lineOf('teo', [teosSheet()])).toBe(
-    'Sheet sat. Loose: 14 right by the bell, of 25. Still to do: an extra row, mending.',
+    'Sheet done. Loose: 14 right by the bell, of 25. Still to do: an extra row, mending.',
   );
 });
 

@@ -1,0 +1,7 @@
+/** What the browser says of keeping things, in the same words at set-up and in About. */
+export const storageWords = {
+  kept: 'The browser keeps what is stored here.',
+  mayBeCleared:
+    'The browser may clear pages that are not opened for a week. On the home screen it keeps them.',
+  notKnown: 'The browser does not say whether it keeps what is stored here.',
+} as const;
