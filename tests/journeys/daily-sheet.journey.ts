@@ -4,7 +4,16 @@ import type { Sat } from '../../src/core/record/sat';
 import { type Card, type Hand, keyHand, sit, touchHand } from './child-hand';
 import { closeDevices, type Device, type DeviceOptions, expectQuiet, openDevice } from './device';
 import { daysOn } from './other-day';
-import { choose, handOver, openPages, press, seeHeading, setUp, turnTo } from './parent-hand';
+import {
+  choose,
+  handOver,
+  openPages,
+  press,
+  seeHeading,
+  setUp,
+  turnTo,
+  turnToSettingsOf,
+} from './parent-hand';
 import { storedSats } from './stored';
 
 afterEach(closeDevices);
@@ -86,7 +95,7 @@ async function handToTeo(device: Device, hand: Way['hand']): Promise<void> {
 
 async function turnClockOn({ page }: Device): Promise<void> {
   await openPages(page);
-  await turnTo(page, 'Settings');
+  await turnToSettingsOf(page, 'Wren');
   await choose(page, 'Sheets are sat', 'with a clock');
   await handOver(page, 'Wren');
   await seeHeading(page, words.resting);
