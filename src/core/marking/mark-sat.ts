@@ -32,7 +32,10 @@ export function markSat(sat: Sat, rulings: SatRulings, limits: ChildSettings['li
     band: noBand ? null : bandOf(rightByBell, places.length, limits),
     noBand,
     interrupted,
-    flags: flagsOf(sat),
+    // Looked at for one sitting at a time, and dear over ten years of them.
+    get flags() {
+      return flagsOf(sat);
+    },
     factsPerMin:
       ms === null ? null : perMinute(counted.filter(({ outcome }) => outcome === 'right').length, ms),
     digitsPerMin: ms === null ? null : perMinute(digitsIn(counted), ms),

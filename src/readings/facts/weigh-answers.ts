@@ -7,6 +7,9 @@ const halfLife = 24;
 /** Older answers weigh under a thirtieth. */
 const mostWeighed = 120;
 
+/** Answers with the clock and without, of which either kind may speak. */
+const mostLookedAt = 3 * mostWeighed;
+
 /** Where so many answers without the clock stand among the newest days, they alone speak. */
 const fewestWithout = 3;
 
@@ -30,7 +33,7 @@ export interface Speaking {
  * answers speak is settled by their days and the clock, never by how they came out.
  */
 export function weighAnswers(answers: readonly Answer[]): Speaking {
-  const own = answers.filter(({ slip }) => slip !== true);
+  const own = answers.slice(-mostLookedAt).filter(({ slip }) => slip !== true);
   const since = (own.at(-1)?.dayCount ?? 0) - newestDays;
   const without = own.filter(({ withClock }) => !withClock);
   const newest = without.filter(({ dayCount }) => dayCount >= since);
@@ -42,7 +45,13 @@ export function weighAnswers(answers: readonly Answer[]): Speaking {
   };
 }
 
-/** On how many days answers were given. */
+/** On how many days answers in the order of days, or against it, were given. */
 export function daysOf(answers: readonly { readonly day: Day }[]): number {
-  return new Set(answers.map(({ day }) => day)).size;
+  let days = 0;
+  let last: Day | null = null;
+  for (const { day } of answers) {
+    if (day !== last) days += 1;
+    last = day;
+  }
+  return days;
 }

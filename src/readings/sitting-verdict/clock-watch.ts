@@ -1,6 +1,7 @@
 import type { Day } from '../../core/record/stamp';
 import type { ReadSat } from '../child-log/child-log';
 import { windowDays } from '../clock-effect/clock-effect';
+import type { Meeting } from '../clock-effect/meeting';
 import { meetingsOf } from '../clock-effect/meetings-of';
 import { dayNumber } from '../day-number';
 import { lookAtClock } from './clock-look';
@@ -13,7 +14,9 @@ import type { Flustered } from './verdict';
  * last look, or with a break longer than days are ever set side by side; what stands then stands until the next look.
  */
 export class ClockWatch {
+  /** Sheets of the season, from the first not yet among the meetings on. */
   #sheets: ReadSat[] = [];
+  #met: Meeting[] = [];
   /** Days of one kind still waiting for one of the other, and how many have found theirs. */
   #open = 0;
   #openWithClock = false;
@@ -32,8 +35,7 @@ export class ClockWatch {
     const look = day !== this.#lastDay && this.#closesPair(clock !== null) ? lookAfter(this.#pairs) : null;
     this.#lastDay = day;
     if (!look) return this.#standing;
-    const meetings = () => this.#sheets.flatMap(({ ruled, marked }) => meetingsOf(ruled.sat, marked));
-    this.#standing = this.#crude.mayFind() ? lookAtClock(meetings(), look.alpha) : null;
+    this.#standing = this.#crude.mayFind() ? lookAtClock(this.#meetings(), look.alpha) : null;
     return this.#standing;
   }
 
@@ -60,8 +62,15 @@ export class ClockWatch {
     return this.#lastDay !== '' && dayNumber(day) - dayNumber(this.#lastDay) > windowDays;
   }
 
+  #meetings(): readonly Meeting[] {
+    for (const { ruled, marked } of this.#sheets) this.#met.push(...meetingsOf(ruled.sat, marked));
+    this.#sheets = [];
+    return this.#met;
+  }
+
   #begin(): void {
     this.#sheets = [];
+    this.#met = [];
     this.#open = 0;
     this.#pairs = 0;
     this.#crude.clear();

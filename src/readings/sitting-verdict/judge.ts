@@ -24,14 +24,13 @@ const hurryAlpha = 0.01;
 export function judge(sheet: Sheet, before: Before): readonly Verdict[] {
   const { marked, ruled } = sheet.read;
   if (marked.interrupted && ruled.sat.clock && !ruled.rulings.bandAnyway) return cannotTell('interrupted');
-  const found = [
+  const found: readonly Verdict[] = [
     before.hurry,
     flusteredBy(sheet, before),
-    checking(sheet),
-    newness(sheet),
-    notKnown(sheet),
-    slowHands(sheet),
-  ].flatMap((verdict): readonly Verdict[] => (verdict && asksFor(verdict, sheet) ? [verdict] : []));
+    // The other causes answer the question of a low count, checking also that of a slow sheet without the clock.
+    ...(sheet.isShort || sheet.sat.clock === null ? [checking(sheet)] : []),
+    ...(sheet.isShort ? [newness(sheet), notKnown(sheet), slowHands(sheet)] : []),
+  ].flatMap((verdict) => verdict ?? []);
   const standing = found.filter((verdict, index) =>
     found.slice(0, index).every(({ name }) => mayStandTogether(name, verdict.name)),
   );
@@ -43,23 +42,6 @@ export function judge(sheet: Sheet, before: Before): readonly Verdict[] {
 
 function cannotTell(why: Extract<Verdict, { name: 'cannotTell' }>['why']): readonly Verdict[] {
   return [{ name: 'cannotTell', why }];
-}
-
-/** Newness, not knowing, slow hands and checking answer the question of a low count; the others are worth saying anyway. */
-function asksFor({ name }: Verdict, { isShort, sat }: Sheet): boolean {
-  switch (name) {
-    case 'rushed':
-    case 'flustered':
-      return true;
-    case 'checking':
-      return isShort || sat.clock === null;
-    case 'new':
-    case 'notKnown':
-    case 'slowHands':
-    case 'fine':
-    case 'cannotTell':
-      return isShort;
-  }
 }
 
 /** What the look found, where this sheet is one with the clock and has something of it. */

@@ -25,7 +25,8 @@ export function isNewFact({ days, rightDays }: FactPast): boolean {
 }
 
 /** Whether newness explains at least half of what was missed or long in coming. */
-export function newness({ troubled }: Sheet): New | null {
+export function newness(sheet: Sheet): New | null {
+  const troubled = sheet.troubled();
   const facts = factsOf(troubled.filter(({ past }) => isNewFact(past)));
   const all = factsOf(troubled).length;
   return facts.length >= fewestFacts && facts.length * 2 >= all
@@ -37,7 +38,9 @@ export function newness({ troubled }: Sheet): New | null {
  * Facts missed or long in coming that were no better without the clock on the days before. Facts still new are left
  * to newness, so that no fact has two causes.
  */
-export function notKnown({ troubled, day }: Sheet): NotKnown | null {
+export function notKnown(sheet: Sheet): NotKnown | null {
+  const { day } = sheet;
+  const troubled = sheet.troubled();
   const old = troubled.filter(({ past }) => !isNewFact(past));
   const weak = old.filter(({ past, missed }) => isWeak(past, missed, day));
   const facts = factsOf(weak);

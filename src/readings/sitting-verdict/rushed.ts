@@ -22,8 +22,18 @@ const muchQuicker = 0.7;
 /** Answers begun unread that make a sheet rushed: a quarter, and three or more wrong. */
 const unread = { share: 0.25, wrong: 3 } as const;
 
-/** Wrong and right times of one sheet. */
-function occasionOf({ answers }: ReadSat): Occasion {
+const known = new WeakMap<ReadSat, Occasion>();
+
+/** Wrong and right times of one sheet; kept, since each sheet is looked back at up to eight times. */
+function occasionOf(read: ReadSat): Occasion {
+  const before = known.get(read);
+  if (before) return before;
+  const occasion = timesBySide(read);
+  known.set(read, occasion);
+  return occasion;
+}
+
+function timesBySide({ answers }: ReadSat): Occasion {
   const [some, others]: [number[], number[]] = [[], []];
   for (const { right, firstKeyMs } of timesOf(answers)) (right ? others : some).push(firstKeyMs);
   return { some, others };

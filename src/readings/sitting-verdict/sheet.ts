@@ -30,7 +30,7 @@ export interface Sheet {
   /** Usual think time of the right answers, ms. */
   readonly thinkMs: number | null;
   /** Missed; and with the clock right but after more than about 3 s. */
-  readonly troubled: readonly Troubled[];
+  readonly troubled: () => readonly Troubled[];
 }
 
 /** Nine in ten, as in "accurate" (45 of 50). */
@@ -54,7 +54,7 @@ export function sheetOf(log: ChildLog, read: ReadSat, past: Past): Sheet {
     isShort: timed ? band === 'loose' || band === 'thin' : right.length < fineShare * own.length,
     hand: handOf(log, sat, own),
     thinkMs: median(thinks),
-    troubled: own.flatMap((answer) => troubledBy(answer, past, timed)),
+    troubled: () => own.flatMap((answer) => troubledBy(answer, past, timed)),
   };
 }
 
