@@ -1,6 +1,7 @@
 import type { KeyPress, Visit, VisitEnd } from '../record/sat';
 import { digitsOf, entryCap } from './answer';
 import { closedLast, closeVisit, endSitting, isAfterBell, isDone, openCard } from './close-visit';
+import { isEnough } from './enough';
 import type { Happening } from './sitting-event';
 import type { SittingState, Stepped } from './sitting-state';
 
@@ -56,7 +57,8 @@ function decide(state: SittingState, end: VisitEnd, atMs: number, took: Visit['t
   const closed = closeVisit(state, end, atMs, took);
   const late = isPastBell(state, atMs);
   // A key that fell before the bell may be handled after it was rung; the card it closed was the one on screen.
-  const ended = isDone(closed) ? (late ? 'bell' : 'finished') : state.rang ? 'bell' : null;
+  const early = state.rang ? 'bell' : isEnough(closed) ? 'enough' : null;
+  const ended = isDone(closed) ? (late ? 'bell' : 'finished') : early;
   return ended
     ? { state: endSitting(closed, ended, atMs), happened: [closedLast(state), { what: 'ended' }] }
     : { state: openCard(closed), happened: [closedLast(state), { what: 'cardOpened' }] };

@@ -1,6 +1,7 @@
 import type { Away, Sat, SittingPlan, Visit } from '../record/sat';
 import { reckonBell } from './bell';
 import { addVisit, endSitting, isDone, openCard } from './close-visit';
+import { isEnough } from './enough';
 import { beginSitting, type SittingState } from './sitting-state';
 
 /**
@@ -18,6 +19,7 @@ export function resumeSitting(
   const hasRung = last?.afterBell === true && away.length === 0;
   if (hasRung) return { ...endSitting(state, 'bell', lastMs), rang: true };
   if (isDone(state)) return endSitting(state, 'finished', lastMs);
+  if (isEnough(state)) return endSitting(state, 'enough', lastMs);
   const open = away.at(-1);
   const isAway = open !== undefined && open.toMs === null && open.afterVisits === visits.length;
   const torn: Away = { why: 'torn', fromMs: lastMs ?? 0, toMs: null, afterVisits: visits.length };
@@ -48,11 +50,13 @@ function standAfter(plan: SittingPlan, visits: readonly Visit[], away: readonly 
 /** The plan a record was sat by. */
 function planOf(sat: Sat): SittingPlan {
   const { child, purpose, of, set, seed, prompts, clock, takesItself, onWrong, keepTimes } = sat;
-  const { second, lookBack, shownFirst } = sat;
+  const { second, lookBack, shownFirst, twinOf, enoughMs } = sat;
   return {
     ...{ child, purpose, of, set, seed, prompts, clock, takesItself, onWrong, keepTimes },
     ...(second && { second }),
     ...(lookBack && { lookBack }),
     ...(shownFirst && { shownFirst }),
+    ...(twinOf && { twinOf }),
+    ...(enoughMs !== undefined && { enoughMs }),
   };
 }

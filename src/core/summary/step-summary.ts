@@ -5,6 +5,7 @@ import { isSpokenWith } from '../look-back/look-back-due';
 import type { Outcome } from '../marking/marked';
 import type { TrialDay } from '../record/sat';
 import type { Day } from '../record/stamp';
+import { withCardTime, withHands } from './hands-summary';
 import { judgeRounds, withRound } from './round-summary';
 import type { FactSummary, Summary, UntimedAnswer } from './summary';
 
@@ -28,13 +29,25 @@ export function stepSummary(
   places: readonly MarkedAnswer[],
 ): Summary {
   if (rulings.voided) return summary;
+  const isOwn = !rulings.notOwnWork && sat.child === child;
+  return stepWork(isOwn ? withHands(summary, sat) : summary, { sat, child, rulings }, places);
+}
+
+function stepWork(
+  summary: Summary,
+  { sat, child, rulings }: RuledSat,
+  places: readonly MarkedAnswer[],
+): Summary {
   if (sat.purpose === 'practice') return sat.ended === 'finished' ? withPractice(summary, sat) : summary;
   if (sat.purpose === 'mending' || sat.purpose === 'lines') return summary;
   if (sat.purpose === 'cards') return rulings.notOwnWork ? summary : withRound(summary, sat, places);
   const counted = sat.purpose === 'sheet' ? withSheet(summary, sat) : summary;
   if (rulings.notOwnWork) return counted;
   return withAnswers(
-    withSpread(withTrialDay(counted, sat.child === child ? sat.trial : undefined), sat, child),
+    withCardTime(
+      withSpread(withTrialDay(counted, sat.child === child ? sat.trial : undefined), sat, child),
+      sat,
+    ),
     sat.day,
     sat.clock === null,
     places,

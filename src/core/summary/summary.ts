@@ -1,4 +1,5 @@
 import type { FactId } from '../fact/fact';
+import type { Via } from '../record/sat';
 import type { Day, Id } from '../record/stamp';
 
 /** What counts reach back for one fact. */
@@ -37,6 +38,15 @@ export interface LookBacks {
   readonly spokenFrom: Day | null;
 }
 
+/** The hands that sat lately: one way of entry on one device. */
+export interface Hands {
+  readonly device: Id;
+  readonly via: Via;
+  /** Copy rounds of these hands finished, and the day of the last one. */
+  readonly copied: number;
+  readonly copiedOn: Day | null;
+}
+
 /** What the plan needs of a child's whole history; derived, disposable, and what a checkpoint holds. */
 export interface Summary {
   /** Sheets finished in any way of sitting: not voided, no more than one a day, no look-backs. */
@@ -47,6 +57,10 @@ export interface Summary {
   readonly lastSheet: Day | null;
   /** Ways of taking an answer practised to the end: by the done key, by its digits. */
   readonly practised: { readonly done: boolean; readonly itself: boolean };
+  /** The hands met, those that sat last at the end; at most 6. */
+  readonly hands: readonly Hands[];
+  /** What a card took on average in the newest sittings without the clock, ms, oldest first; at most 5. */
+  readonly cardMs: readonly number[];
   readonly facts: ReadonlyMap<FactId, FactSummary>;
   /** The newest answers without the clock, oldest first; at most 250. */
   readonly untimed: readonly UntimedAnswer[];
@@ -61,7 +75,7 @@ export interface Summary {
 }
 
 /** Changes whenever the meaning of a summary does, so that no checkpoint outlives its rules. */
-export const summaryVersion = 6;
+export const summaryVersion = 7;
 
 /** A child who has not sat anything. */
 export const emptySummary: Summary = {
@@ -70,6 +84,8 @@ export const emptySummary: Summary = {
   lastFinished: null,
   lastSheet: null,
   practised: { done: false, itself: false },
+  hands: [],
+  cardMs: [],
   facts: new Map(),
   untimed: [],
   rounds: [],
