@@ -31,10 +31,10 @@ test(`killed ${rounds} times in mid-sheet, no acknowledged answer is lost`, asyn
     await tablet.kill();
 
     tablet = await open(profile, served.url);
+    await seeHeading(tablet.page, words.away);
     const kept = await storedVisits(tablet.page);
     expect(acknowledged.length).toBeGreaterThanOrEqual(round);
     expect(kept.slice(0, acknowledged.length)).toEqual(acknowledged);
-    await seeHeading(tablet.page, words.away);
     await press(tablet.page, 'Carry on');
     // The same step: the first card of which no answer is kept.
     const prompt = (await storedPlan(tablet.page)).prompts[answersIn(kept)];

@@ -18,9 +18,13 @@ export async function heading(page: Page): Promise<string> {
   return (await page.locator('h1').first().textContent()) ?? '';
 }
 
-/** Waits for a screen by its heading. */
+/** Waits for a screen by its heading; says which one is there instead. */
 export async function seeHeading(page: Page, text: string | RegExp): Promise<void> {
-  await page.getByRole('heading', { level: 1, name: text }).waitFor({ state: 'attached' });
+  const wanted = page.getByRole('heading', { level: 1, name: text });
+  await wanted.waitFor({ state: 'attached' }).catch(async (error: unknown) => {
+    const seen = await page.locator('h1').allTextContents();
+    throw new Error(`The screen is “${seen.join(', ')}”, not “${text}”.`, { cause: error });
+  });
 }
 
 export async function fill(page: Page, label: string, text: string): Promise<void> {
