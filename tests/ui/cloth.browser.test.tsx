@@ -1,6 +1,6 @@
 import { cleanup, render } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
-import { Piece } from '../../src/ui/piece';
+import { Length, Piece } from '../../src/ui/piece';
 import { Stitch, type StitchState } from '../../src/ui/stitch';
 import { edgeCount, WovenEdge } from '../../src/ui/woven-edge';
 import '../../src/ui/cloth.css';
@@ -73,6 +73,35 @@ describe('a piece', () => {
       return found;
     };
     expect(dashes(35)).toEqual(dashes(25));
+  });
+});
+
+describe('a length of the long cloth', () => {
+  const piece = {
+    seed: 4,
+    places: Array.from(
+      { length: 10 },
+      (_, index) => ({ op: 'mul', state: index < 7 ? 'stitch' : 'plain' }) as const,
+    ),
+  };
+
+  it('is the piece as it was worked: the same stitches in the same rows', () => {
+    const places = (drawing: preact.VNode) => {
+      const { container, unmount } = render(drawing);
+      const found = [...container.querySelectorAll('.place')].map((place) => ({
+        at: (place.getAttribute('transform')?.match(/[\d.]+/g) ?? []).map(Number),
+        drawn: place.innerHTML,
+      }));
+      unmount();
+      return found;
+    };
+    const alone = places(<Piece piece={piece} label="Your piece" />);
+    const inCloth = places(<Length piece={piece} />);
+    const [first] = alone;
+    expect(inCloth.map(({ drawn }) => drawn)).toEqual(alone.map(({ drawn }) => drawn));
+    expect(inCloth.map(({ at }) => at)).toEqual(
+      alone.map(({ at }) => at.map((where, axis) => where - (first?.at[axis] ?? 0))),
+    );
   });
 });
 
