@@ -8,7 +8,7 @@ import { type ChildLog, readChildLog } from '../../src/readings/child-log/child-
 /** What a child did on a card: right after so many ms, or the digits it gave, or a skip. */
 export type Did = readonly [fact: FactId, firstKeyMs: number, given?: string | null];
 
-export const dayOf = (at: number): string => new Date(Date.UTC(2026, 0, 5 + at)).toISOString().slice(0, 10);
+const dayOf = (at: number): string => new Date(Date.UTC(2026, 0, 5 + at)).toISOString().slice(0, 10);
 
 /** A sheet sat as listed, digits 200 ms apart, one card right after the other. */
 export function sheetOf(at: number, did: readonly Did[], over: Partial<Sat> = {}): Sat {

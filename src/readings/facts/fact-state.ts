@@ -18,7 +18,7 @@ export interface Named {
 }
 
 /** Three own answers on two days, or nothing is said (design §5). */
-export const fewest = { answers: 3, days: 2 } as const;
+const fewest = { answers: 3, days: 2 } as const;
 
 /**
  * A state is named from this sureness on: that a fact is known takes more than that it is not, and more than whether it

@@ -16,10 +16,7 @@ const leastSpread = 0.25;
  * The natural log of a right answer's time to the first key over that of the line between quick and slow for these
  * hands: below 0 is quick. Where the hands were never measured none is taken off, so that quick is still surely quick.
  */
-export function logPace({
-  answer,
-  weight,
-}: Weighed): { readonly value: number; readonly weight: number } | null {
+function logPace({ answer, weight }: Weighed): { readonly value: number; readonly weight: number } | null {
   const { outcome, firstKeyMs, handMs } = answer;
   if (outcome !== 'right' || firstKeyMs === null || firstKeyMs < cut.fromMs || firstKeyMs > cut.toMs)
     return null;

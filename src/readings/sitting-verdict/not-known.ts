@@ -16,6 +16,12 @@ const fewestFacts = 2;
 /** Of the earlier answers, how many are needed, and how many of the newest of each fact are looked at. */
 const before = { fewest: 6, perFact: 6 } as const;
 
+/**
+ * Facts that were only slow are called not known where they were hardly ever quick before: slow, right and now and then
+ * quick may be counting or checking, and nothing here can tell which (our own decision).
+ */
+const mostQuick = 0.1;
+
 /** Known is right in over 7 of 10, as with facts; said when this sure that it is less. */
 const knownShare = 0.7;
 const sureFrom = 0.9;
@@ -50,6 +56,8 @@ export function notKnown(sheet: Sheet): NotKnown | null {
   const right = answers.filter(({ outcome }) => outcome === 'right').length;
   const quick = answers.filter(isGood).length;
   if (answers.length < before.fewest) return null;
+  const missed = factsOf(weak.filter((one) => one.missed)).length;
+  if (missed < fewestFacts && quick > mostQuick * answers.length) return null;
   const below = betaBelow({ right: quick + 1, wrong: answers.length - quick + 1 }, knownShare);
   return below >= sureFrom ? { name: 'notKnown', facts, before: { of: answers.length, right, quick } } : null;
 }

@@ -11,7 +11,7 @@ type Keyed = Pick<Sheet, 'sat' | 'read' | 'hand'>;
 const mostShare = 0.6;
 
 /** What these hands could enter by the bell of a timed sheet, each answer thought of so long; `null` if unknown. */
-export function keypadOf({ sat, read, hand }: Keyed, thinkMs = 0): Fairness | null {
+function keypadOf({ sat, read, hand }: Keyed, thinkMs = 0): Fairness | null {
   if (!sat.clock || !hand?.isEnough) return null;
   const digits = sat.prompts.map(digitsOf);
   const sheet: SheetToKey = {

@@ -39,7 +39,7 @@ export interface MadeChild {
 }
 
 /** Share of a hurried answer's usual time, and its chance of being right. */
-export const hurried = { time: 0.4, right: 0.45 } as const;
+const hurried = { time: 0.4, right: 0.45 } as const;
 
 /** A calm child that knows its sets, drawn at some age with some hands. Everything else is made from it. */
 export function calmChild(chance: Chance): MadeChild {

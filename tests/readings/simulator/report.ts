@@ -4,11 +4,11 @@ import { type FactCell, factStatesOf, verdictNames, verdictsOf } from './evaluat
 import type { DayOrder } from './run';
 
 /** Seeds from one on, each run one. Reports are made from these alone, and nothing was ever tuned on them. */
-export const reportingSeeds = (runs: number): readonly number[] =>
+const reportingSeeds = (runs: number): readonly number[] =>
   Array.from({ length: runs }, (_, at) => 770_000_000 + at);
 
 /** A share in a hundred with its Wilson interval. */
-export function share(count: number, of: number): string {
+function share(count: number, of: number): string {
   const { low, high } = wilsonInterval(count, of);
   const percent = (value: number) => (value * 100).toFixed(1);
   return `${percent(count / of)} (${percent(low)}–${percent(high)})`;
@@ -25,7 +25,7 @@ export function* verdictLines(runs: number, order: DayOrder, only: readonly Cell
   }
 }
 
-export const factCells: readonly FactCell[] = (['one', 'all'] as const).flatMap((which) =>
+const factCells: readonly FactCell[] = (['one', 'all'] as const).flatMap((which) =>
   (
     [
       [0.3, 60],

@@ -1,6 +1,5 @@
 import type { Fact } from '../../../src/core/fact/fact';
 import { pairOf } from '../../../src/core/fact/fact-list';
-import type { Chance } from './chance';
 
 /** Kail 1991, from memory: how many times as long a speeded task takes at an age. */
 export const ageScaling = (years: number): number => 1 + 5.16 * Math.exp(-0.21 * years);
@@ -32,13 +31,4 @@ export function thinkMedians(fact: Fact, years: number): { remembered: number; c
   const each = (stepAtSevenMs * ageScaling(years)) / ageScaling(7);
   const many = fact.op === 'mul' || fact.op === 'div' ? 2 : 1;
   return { remembered, counted: remembered + stepsOf(fact) * each * many };
-}
-
-/** One think time of a fact met so often, remembered or counted as it falls. */
-export function thinkByStrategy(fact: Fact, exposures: number, years: number, chance: Chance) {
-  const { remembered, counted } = thinkMedians(fact, years);
-  const isRemembered = chance.happens(rememberedShare(exposures));
-  return isRemembered
-    ? { thinkMs: remembered * chance.factor(spreadOf.remembered), isRemembered }
-    : { thinkMs: counted * chance.factor(spreadOf.counted), isRemembered };
 }
