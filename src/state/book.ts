@@ -64,6 +64,7 @@ export function createBook(log: Log, today: Today): Book {
     return planDay({
       child: id,
       today: today.day.value,
+      device: log.device,
       ...facts,
       change: changes.get(today.day.value) ?? {},
       sittings,

@@ -1,7 +1,7 @@
 import type { FactId } from '../core/fact/fact';
 import type { Household, Spread, Trial } from '../core/household/household';
 import { type ChildSettings, defaultChildSettings } from '../core/record/settings';
-import type { Id } from '../core/record/stamp';
+import type { Day, Id } from '../core/record/stamp';
 import { setById } from '../core/set/teaching-sets';
 
 /** What a child learns now and what it keeps; a set that is gone counts as none. */
@@ -11,11 +11,24 @@ export interface DayFacts {
   readonly kept: readonly FactId[];
   readonly trial: Trial | null;
   readonly spread: Spread | null;
+  readonly ticked: ReadonlySet<FactId>;
+  /** The day of the last spoken check held. */
+  readonly lastSpoken: Day | null;
 }
+
+const nobody: DayFacts = {
+  settings: defaultChildSettings,
+  set: null,
+  kept: [],
+  trial: null,
+  spread: null,
+  ticked: new Set(),
+  lastSpoken: null,
+};
 
 export function dayFacts(household: Household, id: Id): DayFacts {
   const child = household.children.find((other) => other.id === id);
-  if (!child) return { settings: defaultChildSettings, set: null, kept: [], trial: null, spread: null };
+  if (!child) return nobody;
   const kept = new Set(child.ticked);
   for (const set of child.keptSets) for (const fact of factsOfSet(household, set) ?? []) kept.add(fact);
   const facts = child.currentSet === null ? null : factsOfSet(household, child.currentSet);
@@ -25,6 +38,8 @@ export function dayFacts(household: Household, id: Id): DayFacts {
     kept: [...kept],
     trial: child.trial,
     spread: child.spread,
+    ticked: child.ticked,
+    lastSpoken: child.spoken.at(-1)?.day ?? null,
   };
 }
 

@@ -1,15 +1,16 @@
 import type { Day } from '../record/stamp';
 import type { LookBacks } from '../summary/summary';
 
-/** Every fifth sheet is a look-back, so four others stand between two of them (common practice, no source). */
-const sheetsBetween = 4;
+/** Every fifth sheet is a look-back (common practice, no source). */
+const usualEvery = 5;
 
 /**
  * Whether the next sheet is a look-back. Counted from the last one and not by number, so that neither a voided sheet,
  * nor days merged from another device, nor a time with nothing to look back on ever makes two follow each other.
+ * `every`: counted with the look-back itself; 0 for none.
  */
-export function isLookBackDue({ since }: LookBacks): boolean {
-  return since >= sheetsBetween;
+export function isLookBackDue({ since }: Pick<LookBacks, 'since'>, every = usualEvery): boolean {
+  return every > 0 && since >= every - 1;
 }
 
 /** Whether the look-back of that number, from 1, brings a spoken check: with every tenth sheet (common practice, no source). */

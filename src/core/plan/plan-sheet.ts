@@ -22,24 +22,27 @@ export interface SheetSource {
   readonly summary: Summary;
   /** The clock trial in force. */
   readonly trial: Trial | null;
+  /** There is no time for more facts; a sheet with the clock takes its allowance, however long. */
+  readonly most: number;
 }
 
 /** Today's sheet: the same for the same source. */
 export function planSheet(source: SheetSource): SittingPlan {
   const { child, day, nth, set, settings, change, summary } = source;
   const seed = seedFor(child, day, 'sheet', nth);
+  const drawn = nth === 0 ? trialDayOf(source) : null;
+  const timed = drawn ? drawn.kind === 'thread' : (change.timed ?? settings.timed);
+  const length = change.length ?? settings.length;
   const own = new Set(set.facts);
   const kept = source.kept.filter((fact) => !own.has(fact));
   const { facts } = buildSheet({
     set: set.facts,
     kept: kept.map((fact) => ({ fact, ...fading(summary, fact) })),
-    length: change.length ?? settings.length,
+    length: timed ? length : Math.min(length, source.most),
     keptShare: settings.keptShare,
     seed,
     met: new Map([...summary.facts].map(([fact, { seen }]) => [fact, seen])),
   });
-  const drawn = nth === 0 ? trialDayOf(source) : null;
-  const timed = drawn ? drawn.kind === 'thread' : (change.timed ?? settings.timed);
   const sight = drawn ? 'thread' : settings.sight;
   return {
     child,
@@ -62,7 +65,7 @@ export function planAfterSheet(
   sheet: SittingPlan & { readonly id: Id },
   purpose: 'row' | 'mending',
   facts: readonly FactId[],
-  keepTimes: boolean,
+  over: Pick<SittingPlan, 'keepTimes' | 'enoughMs'>,
 ): SittingPlan {
   return {
     child: sheet.child,
@@ -74,7 +77,7 @@ export function planAfterSheet(
     clock: null,
     takesItself: false,
     onWrong: purpose === 'mending' ? 'showAgain' : 'goOn',
-    keepTimes,
+    ...over,
   };
 }
 

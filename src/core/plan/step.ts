@@ -34,7 +34,7 @@ export type Step =
 
 /** What the day's minutes left undone: how many facts, rows or twins of it. */
 export interface Waiting {
-  readonly step: 'firstTry' | 'cards' | 'row' | 'mending' | 'twin' | 'lines';
+  readonly step: 'sheet' | 'row' | 'mending' | 'twin' | 'lines';
   readonly count: number;
 }
 

@@ -1,0 +1,55 @@
+import type { SittingPlan } from '../record/sat';
+import { mendingSteps } from './after-sheet';
+import type { DaySource } from './day-source';
+import { type DayTime, fittingLength, fullTime, type Planned } from './minutes';
+import { planLookBack } from './plan-look-back';
+import { firstCopies, practiceBefore } from './plan-practice';
+import { planSheet } from './plan-sheet';
+import { nextSpreadPart, planSpread } from './plan-spread';
+import { cardStep, firstTryStep, roundAndSheetMs } from './plan-teaching';
+import type { SheetDay } from './sheet-day';
+import type { Step, Waiting } from './step';
+
+/**
+ * The way to today's sheet: numbers to copy, the mending that waited, a first try or cards, the sheet. What comes before
+ * the sheet leaves it its time. On a look-back nothing is taught before: no help on checks (common practice, no source).
+ */
+export function stepsToSheet(source: DaySource, before: SheetDay | null, time: DayTime): Planned {
+  const sheet = source.change.later?.includes('sheet') ? null : todaysSheet(source, time);
+  const { leftMs, cardMs } = time;
+  const ahead = { cardMs, leftMs: leftMs - (sheet ? sheetTime(sheet, cardMs) : 0) };
+  const waited = before ? mendingSteps(source, before, ahead) : { steps: [], waits: [] };
+  const steps: Step[] = [...(sheet || waited.steps.length > 0 ? firstCopies(source) : []), ...waited.steps];
+  const waits: Waiting[] = [...waited.waits];
+  if (!sheet?.spread) steps.push(...teaching(source, sheet, ahead));
+  if (sheet && leftMs < cardMs) waits.push({ step: 'sheet', count: 1 });
+  else if (sheet) steps.push(...practiceBefore(source, sheet), { what: 'sheet', plan: sheet });
+  return { steps, waits };
+}
+
+function teaching(source: DaySource, sheet: SittingPlan | null, ahead: DayTime): readonly Step[] {
+  const tried = firstTryStep(source, ahead);
+  if (sheet?.lookBack) return tried ? [tried] : [];
+  const roundMs = roundAndSheetMs - (sheet ? sheetTime(sheet, ahead.cardMs) : 0);
+  const cards = cardStep(source, { ...ahead, leftMs: Math.min(ahead.leftMs, roundMs) });
+  return [tried, cards].filter((step) => step !== null);
+}
+
+/** A sheet of every set for a spread, a look-back, or one of the current set; `null` where there is none. */
+function todaysSheet(source: DaySource, time: DayTime): SittingPlan | null {
+  const { child, spread, settings } = source;
+  const part = nextSpreadPart(source);
+  if (spread) return part === null ? ownSheet(source, 0, time) : planSpread(child, spread, part, settings);
+  return planLookBack(source, fittingLength(100, time)) ?? ownSheet(source, 0, time);
+}
+
+/** The day's sheet of that number, from 0, of the current set; `null` without one. */
+export function ownSheet(source: DaySource, nth: number, time: DayTime): SittingPlan | null {
+  const { set, today } = source;
+  if (!set || set.facts.length === 0) return null;
+  return planSheet({ ...source, day: today, nth, set, most: fittingLength(100, time) });
+}
+
+function sheetTime({ clock, prompts }: SittingPlan, cardMs: number): number {
+  return clock ? clock.allowanceMs + cardMs : fullTime(prompts.length, cardMs);
+}
