@@ -3,13 +3,11 @@ import './ui/cloth.css';
 import './first.css';
 import { render } from 'preact';
 import { Starting } from './child/starting';
-import { TroubleScreen } from './child/trouble-screen';
 import { Welcome } from './child/welcome';
 import { Whose } from './child/whose';
 import { boatAddress, goTo, isBoat } from './place';
 import { type First, openFirst } from './state/first';
 import { browserPorts } from './state/ports';
-import { isSecure, showInsecurePage } from './worker/insecure-page';
 
 /** What a first tap asked for before the rest of the code was there. */
 type Asked = { readonly child: string } | 'grownUps' | null;
@@ -21,6 +19,7 @@ async function start(root: HTMLElement): Promise<void> {
   const trouble = await boat?.prepareBoat(browserPorts);
   const opened = trouble ?? (await openFirst(browserPorts, boat?.boatName));
   if (!('log' in opened)) {
+    const { TroubleScreen } = await import('./child/trouble-screen');
     render(<TroubleScreen trouble={opened} onAgain={() => location.reload()} />, root);
     return;
   }
@@ -55,9 +54,9 @@ function answer(asked: Asked, kiosk: { pick(child: string): void; openGrownUps()
 }
 
 const root = document.getElementById('app');
-if (root && isSecure()) {
+if (root && isSecureContext) {
   render(<Starting />, root);
   void start(root);
 } else if (root) {
-  showInsecurePage(root);
+  void import('./worker/insecure-page').then(({ showInsecurePage }) => showInsecurePage(root));
 }

@@ -1,5 +1,5 @@
 import { Action } from './action';
-import { Needle } from './pictures';
+import { Needle } from './needle';
 import { StepScreen } from './step-screen';
 import { words } from './words';
 

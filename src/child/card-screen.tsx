@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { useLayoutEffect } from 'preact/hooks';
-import type { ThreadProps } from '../ui/thread';
+import { Thread, type ThreadProps } from '../ui/thread';
+import { BellSign } from './bell-sign';
 import { Card, type CardProps } from './card';
 import './card-screen.css';
 import { Keypad, type KeypadProps } from './keypad';
@@ -34,8 +35,12 @@ export function CardScreen({
   return (
     <Shell
       name={`card-screen ${hand}`}
-      clock={clock}
-      rang={rang}
+      hem={
+        <>
+          <BellSign rang={rang} hasThread={clock !== null} />
+          {clock && <Thread {...clock} />}
+        </>
+      }
       onGrownUps={onGrownUps}
       {...(edge === undefined ? {} : { edge })}
     >

@@ -2,6 +2,7 @@ import type { Operation } from '../core/fact/fact';
 import { type Dye, dyes } from '../ui/dye';
 import { Stitch } from '../ui/stitch';
 import { uneven } from '../ui/uneven';
+import { Needle, type PlacedProps } from './needle';
 
 /** What comes next, as the child sees it. A sheet is without a clock, with the thread, or with a bell only. */
 export type NextStep = 'practice' | 'sheet' | 'threadSheet' | 'bellSheet' | 'row' | 'mend' | 'piece';
@@ -103,23 +104,6 @@ function Rows({ rows, op, dye, most = 5, full = false }: RowsProps) {
     }
     return <path key={index} class="mark" d={`M${x + 15} ${y + 15}h.1`} />;
   });
-}
-
-interface PlacedProps {
-  readonly x: number;
-  readonly y: number;
-  readonly turn?: number;
-}
-
-/** A needle whose eye is at x,y. */
-export function Needle({ x, y, turn = 0 }: PlacedProps) {
-  return (
-    <path
-      class="steel"
-      transform={`translate(${x} ${y}) rotate(${turn})`}
-      d="M-3 0Q2-4 12-2.600L46 0L12 2.600Q2 4-3 0ZM1 0H8"
-    />
-  );
 }
 
 /** Three keys pressed into the outline where their number appears. */

@@ -1,5 +1,6 @@
 import { Action } from './action';
-import { KeysPicture, Needle } from './pictures';
+import { Needle } from './needle';
+import { KeysPicture } from './pictures';
 import { StepScreen } from './step-screen';
 import { words } from './words';
 

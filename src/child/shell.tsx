@@ -1,10 +1,7 @@
-import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
 import { Knot } from '../ui/knot';
-import { Thread, type ThreadProps } from '../ui/thread';
 import { WovenEdge } from '../ui/woven-edge';
-import { BellSign } from './bell-sign';
 import { fillScreen, guardPage, keepAwake, watchHands } from './guards';
 import './shell.css';
 import { words } from './words';
@@ -13,10 +10,8 @@ export interface ShellProps {
   readonly children: ComponentChildren;
   /** The child's own edge along the top, once it is known whose turn it is. */
   readonly edge?: number;
-  /** The clock in the hem; the hem itself is always there. */
-  readonly clock?: ThreadProps | null;
-  /** Whether the bell has rung; left out where there is no sitting. */
-  readonly rang?: ReadonlySignal<boolean>;
+  /** What is in the hem, such as the clock; the hem itself is always there. */
+  readonly hem?: ComponentChildren;
   readonly name: string;
   readonly onGrownUps?: () => void;
   /** Prints the knot's word beside it, where a grown-up looks for a way in. */
@@ -24,15 +19,7 @@ export interface ShellProps {
 }
 
 /** What is around every child's screen: a selvedge, a hem, the grown-ups' knot, and nothing a stray hand can break. */
-export function Shell({
-  children,
-  edge,
-  clock = null,
-  rang,
-  name,
-  onGrownUps,
-  isKnotNamed = false,
-}: ShellProps) {
+export function Shell({ children, edge, hem, name, onGrownUps, isKnotNamed = false }: ShellProps) {
   useLayoutEffect(() => {
     const stops = [guardPage(document), fillScreen(document), keepAwake(document), watchHands(document)];
     return () => {
@@ -55,10 +42,7 @@ export function Shell({
         </button>
       )}
       {children}
-      <div class="bottom-hem">
-        {rang && <BellSign rang={rang} hasThread={clock !== null} />}
-        {clock && <Thread {...clock} />}
-      </div>
+      <div class="bottom-hem">{hem}</div>
     </main>
   );
 }

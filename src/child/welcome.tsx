@@ -1,7 +1,7 @@
 import { operations } from '../core/fact/fact-list';
 import { Stitch } from '../ui/stitch';
 import { Action } from './action';
-import { Needle } from './pictures';
+import { Needle } from './needle';
 import { StepScreen } from './step-screen';
 import { words } from './words';
 

@@ -1,7 +1,7 @@
-/** Whether the browser holds this address to be secure; elsewhere it offers no worker, hashing or wake lock. */
-export const isSecure = (): boolean => globalThis.isSecureContext;
-
-/** The one plain page shown at an insecure address. It keeps nothing, so nothing can be lost there. */
+/**
+ * The one plain page shown at an insecure address, where a browser offers no worker, hashing or wake lock. It keeps
+ * nothing, so nothing can be lost there.
+ */
 export function showInsecurePage(root: HTMLElement, address: string = location.href): void {
   const { hostname, port } = new URL(address);
   const main = document.createElement('main');

@@ -1,7 +1,9 @@
 import { signal } from '@preact/signals';
 import { act, cleanup, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
+import { BellSign } from '../../src/child/bell-sign';
 import { Shell } from '../../src/child/shell';
+import { Thread } from '../../src/ui/thread';
 import '../../src/ui/tokens.css';
 
 afterEach(cleanup);
@@ -10,7 +12,15 @@ function show(isSeen: boolean) {
   const rang = signal(false);
   const clock = isSeen ? { allowanceMs: 1_000, elapsedMs: 1_000, running: false } : null;
   render(
-    <Shell name="card-screen" clock={clock} rang={rang}>
+    <Shell
+      name="card-screen"
+      hem={
+        <>
+          <BellSign rang={rang} hasThread={isSeen} />
+          {clock && <Thread {...clock} />}
+        </>
+      }
+    >
       <p />
     </Shell>,
   );

@@ -1,6 +1,6 @@
 import axe from 'axe-core';
 import { beforeEach, expect, test } from 'vitest';
-import { isSecure, showInsecurePage } from '../../src/worker/insecure-page';
+import { showInsecurePage } from '../../src/worker/insecure-page';
 
 let root: HTMLElement;
 beforeEach(() => {
@@ -9,7 +9,7 @@ beforeEach(() => {
 });
 
 test('the page under test is secure, as 127.0.0.1 is, and isolated, as the app is', () => {
-  expect(isSecure()).toBe(true);
+  expect(isSecureContext).toBe(true);
   expect(crossOriginIsolated).toBe(true);
 });
 
