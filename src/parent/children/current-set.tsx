@@ -31,7 +31,7 @@ export function CurrentSet({ desk, child }: OneChildProps) {
   }
 
   return (
-    <div data-holds=".kept:not(:empty)">
+    <div data-holds=".kept">
       <h3>{childrenWords.currentSet}</h3>
       <p>
         {current

@@ -22,7 +22,7 @@ export function KeptSets({ desk, child }: OneChildProps) {
     );
 
   return (
-    <div data-holds=".kept:not(:empty)">
+    <div data-holds=".kept">
       <h3>{childrenWords.keptSets}</h3>
       <p class="hint">{childrenWords.keptLead}</p>
       <Done desk={desk} acting={acting} />

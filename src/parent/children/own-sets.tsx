@@ -25,7 +25,7 @@ export function OwnSets({ desk }: { readonly desk: Desk }) {
     );
 
   return (
-    <section data-holds="form input[type=text],.kept:not(:empty),.make">
+    <section data-holds="form input[type=text],.kept">
       <h2>{childrenWords.ownSets}</h2>
       <p class="hint">{childrenWords.ownLead}</p>
       <Done desk={desk} acting={acting} />

@@ -61,7 +61,7 @@ export function SetOrder({ desk, child }: OneChildProps) {
   }
 
   return (
-    <details class="no-print" data-holds=".kept:not(:empty)">
+    <details class="no-print" data-holds=".kept">
       <summary>{childrenWords.order}</summary>
       <p class="hint">{childrenWords.orderLead(child.name)}</p>
       <Choice

@@ -26,7 +26,8 @@ export const gridWords = {
   line: (says: string, marked: number, of: number, words: GridWords) =>
     `Everything with ${says}: ${marked} of ${of} ${words.marked}`,
   grid: (op: Operation, words: GridWords) => `${operationNames[op]}: facts ${words.marked}`,
-  turned: (op: Operation) => `And the other way round: 0 ${signs[op]} 7 with 7 ${signs[op]} 0`,
+  turned: (op: Operation) =>
+    `And the other way round: 0\u00a0${signs[op]}\u00a07 with 7\u00a0${signs[op]}\u00a00`,
   hint: 'Tap a fact, or the head of a row or column for all of it. With a keyboard: arrows to move, space to mark.',
   count: (marked: number, of: number, words: GridWords) => `${marked} of ${of} facts ${words.marked}.`,
 } as const;

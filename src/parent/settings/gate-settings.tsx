@@ -20,7 +20,7 @@ export function GateSettings({ gate }: { readonly gate: Gate }) {
   }
 
   return (
-    <section class="no-print" data-holds="form input:not([hidden]),.kept:not(:empty)">
+    <section class="no-print" data-holds="form input:not([hidden]),.kept">
       <h2>{settingsWords.gate}</h2>
       <p class="kept" role="status" tabIndex={-1}>
         {said}

@@ -27,11 +27,7 @@ export function AskSpread({ desk, child }: OneChildProps) {
   }
 
   return (
-    <details
-      class="no-print"
-      open={spread !== null || acting.done.value !== null}
-      data-holds=".kept:not(:empty)"
-    >
+    <details class="no-print" open={spread !== null || acting.done.value !== null} data-holds=".kept">
       <summary>{spreadWords.title}</summary>
       <p class="hint">{spreadWords.lead(child.name)}</p>
       <Done desk={desk} acting={acting} />

@@ -27,7 +27,7 @@ export function ChildToday({ desk, child }: ChildTodayProps) {
   const hasNothing = lacksSet && day.sheets.length === 0;
   const isSpread = day?.steps.some((step) => step.what === 'sheet' && step.plan.spread) ?? false;
   return (
-    <section class="card" aria-label={child.name} data-holds=".kept:not(:empty)">
+    <section class="card" aria-label={child.name} data-holds=".kept">
       <div class="child-line">
         <h2>{child.name}</h2>
         <div class="edge-thin">

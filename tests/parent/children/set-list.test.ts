@@ -62,3 +62,9 @@ test('ticked facts are counted within the set alone', () => {
   if (!doubles) throw new Error('no doubles');
   expect(tickedIn(doubles, new Set(['add-2-2', 'add-3-3', 'add-2-3']))).toBe(2);
 });
+
+test('what is proposed goes by the parent’s own order', () => {
+  expect(proposedSet(new Set(), ['doubles', 'plus-0-and-1'])?.id).toBe('doubles');
+  const known = new Set(setById('doubles')?.facts);
+  expect(proposedSet(known, ['doubles', 'plus-0-and-1'])?.id).not.toBe('doubles');
+});

@@ -185,3 +185,54 @@ test('a cause stands beside each wrong answer, and a slip is proposed as a slip'
   await until(() => expect(slip.band()).toContain('wrong: a slip'));
   expect(slip.band()).toContain('Looks like: the right digits, turned round.');
 });
+
+test('after a ruling on an answer the focus is on that row’s Undo, which takes it back', async () => {
+  const { press, band, container } = await readTeos();
+  await press('Count as right: 4, 4 × 7');
+  await until(() => expect(document.activeElement?.getAttribute('aria-label')).toBe('Undo: 4, 4 × 7'));
+  expect(document.activeElement?.closest('tr')?.textContent).toContain('right by your ruling');
+  await userEvent.keyboard('{Enter}');
+  await until(() => expect(band()).toContain('14 right by the bell of 25: Loose'));
+  await until(() => expect(container.querySelector('tr:focus-within')?.textContent).toContain('4 × 7'));
+});
+
+test('after a ruling on the whole the focus is on its Undo', async () => {
+  const { press } = await readTeos();
+  await press('Does not count');
+  await until(() =>
+    expect(document.activeElement?.getAttribute('aria-label')).toBe('Undo: The sitting does not count.'),
+  );
+});
+
+test('what needs the parent stands first, the rest by day with the newest first, of one child on request', async () => {
+  const old = teosSheet({ away, day: '2026-11-10' });
+  const desk = fakeDesk('2026-11-25', [
+    ...twoChildren,
+    old,
+    wrensSheet({ day: '2026-11-23' }),
+    wrensSheet({ day: '2026-11-24' }),
+    teosSheet({ day: '2026-11-24', away }),
+    teosSheet(),
+  ]);
+  const { findByRole, container, getByLabelText } = await openPages(desk, 'marking');
+  await findByRole('heading', { level: 2, name: 'What needs you' });
+  const waiting = [...container.querySelectorAll('.card li')].map(({ textContent }) => textContent);
+  expect(waiting.some((text) => text?.includes('Teo, Tue 24 Nov 2026'))).toBe(true);
+  // Three weeks ago it was left without a band, and nobody asks again.
+  expect(waiting.some((text) => text?.includes('10 Nov'))).toBe(false);
+  const days = () => [...container.querySelectorAll('h2.day')].map(({ textContent }) => textContent);
+  const all = days();
+  expect(all.at(-1)).toBe('Tuesday 10 November 2026');
+  expect(all.indexOf('Tuesday 24 November 2026')).toBeLessThan(all.indexOf('Monday 23 November 2026'));
+  await userEvent.selectOptions(getByLabelText('Child'), 'Wren');
+  await until(() => expect(days()).toEqual(['Tuesday 24 November 2026', 'Monday 23 November 2026']));
+  expect(await findings(container)).toEqual([]);
+});
+
+test('a sheet of a spread, which has no set, is read like any other', async () => {
+  const sheet = wrensSheet({ set: null, spread: { spread: 'asked', part: 0 } });
+  const desk = fakeDesk('2026-11-25', [...twoChildren, sheet]);
+  const view = await openPages(desk, 'marking');
+  await userEvent.click(await view.findByRole('button', { name: /^Wren, Wed/ }));
+  await view.findByText(/^Sheet with a few facts from every set\. Ten facts, without a clock/);
+});

@@ -22,6 +22,7 @@ test('an allowance of 0 s gets a plain sentence and stays in the field', async (
   await findByText(/With 0 seconds nothing could be answered/);
   expect(field('Time allowed with the clock').value).toBe('0');
   expect(field('Time allowed with the clock').getAttribute('aria-invalid')).toBe('true');
+  await until(() => expect(document.activeElement).toBe(field('Time allowed with the clock')));
   expect(desk.drafts).toEqual([]);
 });
 
@@ -60,6 +61,8 @@ test('every switch is kept as soon as it is turned', async () => {
   ] as const) {
     await userEvent.click(getByRole('radio', { name }));
     await until(() => expect(wren()).toMatchObject(expected));
+    const group = getByRole('radio', { name }).closest('fieldset');
+    await until(() => expect(group?.querySelector('[role="status"]')?.textContent).toBe('Kept.'));
   }
   await userEvent.click(getByRole('checkbox', { name: /^On a timed sheet, take/ }));
   await userEvent.click(getByRole('checkbox', { name: /^Keep the times/ }));

@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { Draft } from '../../../src/core/record/record';
+import { setById } from '../../../src/core/set/teaching-sets';
+import { spreadFacts } from '../../../src/core/spread/spread-facts';
 import { place } from '../../../src/parent/place';
+import { findings } from '../axe';
 import { fakeDesk } from '../fake-desk';
 import { promptsOf, teosSheet, twoChildren } from '../made-household';
 import { allRight, madeSat } from '../made-sat';
@@ -109,4 +112,75 @@ test('a sheet being sat can be stopped', async () => {
 test('an archived child is not asked to sit anything', async () => {
   const { queryByRole } = await todayOf('Wren', [{ kind: 'childChanged', child: 'teo', archived: true }]);
   expect(queryByRole('region', { name: 'Teo' })).toBeNull();
+});
+
+test('a child without a set is led to choosing one, and nothing else', async () => {
+  const { card, button } = await todayOf('Juniper', [
+    { kind: 'childAdded', child: 'juniper', name: 'Juniper', edge: 1 },
+  ]);
+  expect(card.querySelector('button.main')?.textContent).toBe('Choose a set');
+  expect(button('Hand over to Juniper')).toBeUndefined();
+  expect(button('Only today …')).toBeUndefined();
+});
+
+test('what was done says so, has its Undo, and takes the focus of the button that went with it', async () => {
+  const onWord: Draft = { kind: 'childSettingsChanged', child: 'teo', changes: { rowsSent: 'parent' } };
+  const { card, press, says } = await todayOf('Teo', [onWord, teosSheet()]);
+  await press('Send none');
+  await says('No extra rows.');
+  await until(() => expect(document.activeElement).toBe(card.querySelector('.kept')));
+  await press('Undo');
+  await says('It waits for your word.');
+  await says('Taken back.');
+});
+
+const askedFor: Draft = { kind: 'spreadAsked', child: 'juniper', ops: ['add'] };
+
+/** Both days of Juniper’s spread sat: all right and quick but past ten. */
+function spreadSat(): readonly Draft[] {
+  const weak = new Set<string>(setById('past-ten')?.facts ?? []);
+  // The desk numbers its records: twoChildren are six, the child the seventh, the spread asked the eighth.
+  const spread = 'record-8';
+  return ([0, 1] as const).map((part) => {
+    const prompts = spreadFacts(['add'], part, 5);
+    const did = allRight(prompts, 1500).map((one, place) =>
+      weak.has(prompts[place] ?? '') ? { gave: '99', ms: 1500 } : one,
+    );
+    const day = part === 0 ? '2026-11-23' : '2026-11-24';
+    return madeSat(prompts, did, { child: 'juniper', set: null, day, spread: { spread, part } });
+  });
+}
+
+test('a spread is a sheet of every set on two days, and then proposes what to keep and to begin with', async () => {
+  const juniper: Draft = { kind: 'childAdded', child: 'juniper', name: 'Juniper', edge: 1 };
+  const { says, press, desk, button, container } = await todayOf('Juniper', [
+    juniper,
+    askedFor,
+    ...spreadSat(),
+  ]);
+  await says('What the two days say');
+  await until(() => expect(button(/^Do so: begin with/)).toBeDefined());
+  expect(await findings(container)).toEqual([]);
+  await press(/^Do so: begin with/);
+  const child = () => desk.household.value.children.find(({ id }) => id === 'juniper');
+  await until(() => expect(child()?.currentSet).not.toBeNull());
+  expect(child()?.keptSets).toContain('plus-0-and-1');
+  expect(child()?.keptSets).not.toContain('past-ten');
+  expect(child()?.ticked.has('add-0-1')).toBe(true);
+  expect(child()?.spread).toBeNull();
+  await press('Undo');
+  await until(() => expect(child()?.spread).not.toBeNull());
+  expect(child()).toMatchObject({ currentSet: null, keptSets: [] });
+  expect(child()?.ticked.size).toBe(0);
+});
+
+test('before its second day a spread says which day it is, and changes neither length nor clock', async () => {
+  const juniper: Draft = { kind: 'childAdded', child: 'juniper', name: 'Juniper', edge: 1 };
+  const [first] = spreadSat();
+  const { says, press, button } = await todayOf('Juniper', [juniper, askedFor, ...(first ? [first] : [])]);
+  await says('facts from every set, without the clock; day 2 of 2.');
+  await press('Only today …');
+  expect(button('Skip today')).toBeDefined();
+  expect(button('With the clock')).toBeUndefined();
+  expect(button('10 facts')).toBeUndefined();
 });
