@@ -35,15 +35,7 @@ export function Inside({ desk, gate, onLeaveBoat }: InsideProps) {
   const at = place.value.page;
   return (
     <div class="parent" ref={root}>
-      {onLeaveBoat && (
-        <p class="on-boat no-print">
-          {insideWords.boat}{' '}
-          <button type="button" class="link" onClick={onLeaveBoat}>
-            {insideWords.leaveBoat}
-          </button>
-        </p>
-      )}
-      <Top desk={desk} />
+      <Top desk={desk} onLeaveBoat={onLeaveBoat} />
       <main class="page" key={at} data-holds="h1">
         <Notices desk={desk} />
         <PageBody page={at} desk={desk} gate={gate} isBoat={onLeaveBoat !== null} />
