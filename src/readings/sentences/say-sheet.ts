@@ -29,7 +29,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
         text:
           sentence.why === 'voided'
             ? 'You ruled that this sheet does not count, so nothing is read from it.'
-            : 'You ruled that this is not the child’s own work, so nothing is read from it.',
+            : 'You ruled that somebody helped, so nothing is read from it.',
         how: ['Your ruling is in Marking.', 'Taken back, the sheet is read again.'],
       };
     case 'rows': {
@@ -84,7 +84,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
         text: `Much quicker than usual and more often wrong: ${tenths(quickS)} to the first key where ${tenths(otherS)} is usual for ${who}, and ${wrong} of ${of} wrong.`,
         how: [
           'The same facts on the sheets of the last four weeks were set beside this sheet, fact by fact.',
-          'Hurry looks like this, and so does somebody else at the keys: you can rule that it was not the child’s own work.',
+          'Hurry looks like this, and so does somebody else at the keys: you can rule that somebody helped.',
         ],
       };
     }
