@@ -90,6 +90,7 @@ function StateCell({ at, place, fact, reading, isOpen, onOpen }: StateCellProps)
   const isHere = useComputed(() => place.value.row === at.row && place.value.column === at.column);
   const apart = apartOf(fact);
   const state = reading ? stateNames[reading.state] : factsWords.notMet;
+  const seen = reading ? `${cellNumber(fact)} ${shortName(reading)}` : `${cellNumber(fact)}`;
   return (
     <button
       type="button"
@@ -98,7 +99,7 @@ function StateCell({ at, place, fact, reading, isOpen, onOpen }: StateCellProps)
       data-apart={apart !== null}
       data-met={reading !== null}
       aria-pressed={isOpen}
-      aria-label={factsWords.cell(writtenWhole(fact), state, apart)}
+      aria-label={factsWords.cell(seen, writtenWhole(fact), state, apart)}
       tabIndex={isHere.value ? 0 : -1}
       onFocus={() => {
         place.value = at;

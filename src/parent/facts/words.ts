@@ -49,8 +49,9 @@ export const factsWords = {
   key: 'What the shapes mean',
   grid: (op: Operation) => `${operationNames[op]}: how well each fact is known`,
   table: (op: Operation) => `${operationNames[op]} as a table`,
-  cell: (whole: string, state: string, apart: FactReading['apart']) =>
-    apart ? `${whole}, ${state}, ${apartNames[apart]}` : `${whole}, ${state}`,
+  /** What is printed in the cell stands first, so that it can be asked for by what is seen. */
+  cell: (seen: string, whole: string, state: string, apart: FactReading['apart']) =>
+    `${seen}: ${[whole, state, ...(apart ? [apartNames[apart]] : [])].join(', ')}`,
   apart: (apart: FactReading['apart']) => (apart ? apartNames[apart] : ''),
   columns: {
     fact: 'Fact',
