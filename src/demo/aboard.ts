@@ -34,15 +34,15 @@ export function createAboard(
   const mishaps = new Set(member.mishaps);
   let daysOnSet = 0;
 
-  function changeFor(day: Day, isToday: boolean): DayChange {
-    if (member.clock !== 'everyOtherDay' || !facts().settings.timed) return {};
-    // Today the clock stays, so that a visitor can sit a sheet with it.
-    if (draw.next() || isToday) return {};
-    log.add(
-      { kind: 'dayChanged', child: member.id, day, change: { timed: false } },
-      wallMs(day, 8, 15, zoneAt),
-    );
-    return { timed: false };
+  /** Today the clock stays, and the look-back is handed on, so that a visitor can sit a sheet with the clock. */
+  function changeFor(isToday: boolean): DayChange | null {
+    if (!facts().settings.timed) return null;
+    if (isToday) return isLookBack() ? { later: ['lookBack'] } : null;
+    return member.clock !== 'everyOtherDay' || isLookBack() || draw.next() ? null : { timed: false };
+  }
+
+  function isLookBack(): boolean {
+    return days.plan().steps.some((step) => step.what === 'sheet' && step.plan.lookBack);
   }
 
   return {
@@ -50,7 +50,11 @@ export function createAboard(
     days,
     open(day, isToday) {
       const [hours, minutes] = member.sitsAt;
-      days.begin(day, wallMs(day, hours, minutes, zoneAt), changeFor(day, isToday));
+      days.begin(day, wallMs(day, hours, minutes, zoneAt));
+      const change = changeFor(isToday);
+      if (!change) return;
+      log.add({ kind: 'dayChanged', child: member.id, day, change }, wallMs(day, 8, 15, zoneAt));
+      days.change(change);
     },
     mishapOn({ clock }, nth) {
       const kind = clock ? 'timed' : 'untimed';

@@ -7,6 +7,7 @@ import type { Chance } from './chance';
 
 /** The log as it is made, one record after the other, all on one device. */
 export interface BoatLog {
+  readonly device: Id;
   readonly records: readonly LogRecord[];
   household(): Household;
   /** The draft as the record it would be; `atMs` is the wall clock. */
@@ -32,6 +33,7 @@ export function createBoatLog(device: Id, chance: Chance): BoatLog {
     folded = null;
   }
   return {
+    device,
     records,
     stamp,
     put,

@@ -19,7 +19,9 @@ import type { ZoneAt } from './wall-clock';
 /** One child's way through the days, step by step as the plan gives them. */
 export interface ChildDays {
   /** Begins a day: what was ruled on the days before is final. */
-  begin(day: Day, startMs: number, change: DayChange): void;
+  begin(day: Day, startMs: number): void;
+  /** What the parent changes for this day. */
+  change(change: DayChange): void;
   plan(): ChildDay;
   summary(): Summary;
   /** Sits a step that has a plan, and records it. */
@@ -54,18 +56,22 @@ export function createChildDays(member: CrewMember, log: BoatLog, chance: Chance
   return {
     summary,
     nowMs: () => nowMs,
-    begin(nextDay, startMs, nextChange) {
+    begin(nextDay, startMs) {
       before = summary();
       if (todays.length > 0) last = todays;
       todays = [];
       day = nextDay;
       nowMs = startMs;
-      change = nextChange;
+      change = {};
+    },
+    change(more) {
+      change = { ...change, ...more };
     },
     plan: () =>
       planDay({
         child: member.id,
         today: day,
+        device: log.device,
         ...dayFacts(log.household(), member.id),
         change,
         sittings: ruled([...last, ...todays]),

@@ -36,6 +36,8 @@ export interface CrewMember {
   readonly leastDays: number;
   /** Never; from when the set is accurate; or then too, but taken away again on every other day, drawn in pairs. */
   readonly clock: 'never' | 'onceAccurate' | 'everyOtherDay';
+  /** Whether the child takes the cards where it may go straight to the sheet. */
+  readonly choosesCards: boolean;
   /** Ill, or away. */
   readonly misses: readonly number[];
   readonly mishaps: readonly PlannedMishap[];

@@ -33,6 +33,7 @@ export const juniper: CrewMember = {
   sets: ['divide-by-8', 'divide-by-6', 'divide-by-9', 'divide-by-7'],
   leastDays: 11,
   clock: 'everyOtherDay',
+  choosesCards: false,
   misses: [7, 24],
   // A lock came, and she had to take the rope.
   mishaps: [

@@ -6,15 +6,16 @@ import type { Summary } from '../core/summary/summary';
 import { calendar } from './assumptions';
 import type { CrewMember } from './crew';
 
+/** A visitor may come on any day of the week. */
+const everyDay = [1, 2, 3, 4, 5, 6, 7];
+
 /** What the parent sets down on the first day. */
 export function settingUp(member: CrewMember): readonly Draft[] {
   const { id: child, name, edge, settings, ticked, ownSets, sets } = member;
   const [first] = sets;
   return [
     { kind: 'childAdded', child, name, edge },
-    ...(Object.keys(settings).length > 0
-      ? [{ kind: 'childSettingsChanged', child, changes: settings } as const]
-      : []),
+    { kind: 'childSettingsChanged', child, changes: { ...settings, schoolDays: everyDay } },
     ...(ticked.length > 0 ? [{ kind: 'factsTicked', child, facts: ticked, known: true } as const] : []),
     ...ownSets.map(
       ({ id, name: named, facts }) => ({ kind: 'setMade', set: id, name: named, facts }) as const,

@@ -33,6 +33,7 @@ export const teo: CrewMember = {
   sets: ['times-3', 'times-4', 'times-8', 'times-6'],
   leastDays: 11,
   clock: 'onceAccurate',
+  choosesCards: false,
   misses: [17],
   mishaps: [],
 };

@@ -55,6 +55,7 @@ export const wren: CrewMember = {
   sets: ['plus-0-and-1', plusTwo.id, doubles.id, threes.id],
   leastDays: 7,
   clock: 'never',
+  choosesCards: true,
   misses: [12, 13],
   // A little friend of hers had the tablet for a moment.
   mishaps: [{ fromDay: 9, on: 'untimed', mishap: { what: 'stopped', afterCards: 4 }, isVoid: true }],

@@ -1,7 +1,8 @@
+import { rowLength } from '../marking/rows';
 import type { SittingPlan } from '../record/sat';
 import { mendingSteps } from './after-sheet';
 import type { DaySource } from './day-source';
-import { type DayTime, fittingLength, fullTime, type Planned } from './minutes';
+import { type DayTime, fittingLength, fullTime, nothing, type Planned } from './minutes';
 import { planLookBack } from './plan-look-back';
 import { firstCopies, practiceBefore } from './plan-practice';
 import { planSheet } from './plan-sheet';
@@ -12,13 +13,15 @@ import type { Step, Waiting } from './step';
 
 /**
  * The way to today's sheet: numbers to copy, the mending that waited, a first try or cards, the sheet. What comes before
- * the sheet leaves it its time. On a look-back nothing is taught before: no help on checks (common practice, no source).
+ * the sheet leaves it its time, the mending that of the shortest one. On a look-back nothing is taught before: no help on checks (common practice, no source).
  */
 export function stepsToSheet(source: DaySource, before: SheetDay | null, time: DayTime): Planned {
   const sheet = source.change.later?.includes('sheet') ? null : todaysSheet(source, time);
   const { leftMs, cardMs } = time;
-  const ahead = { cardMs, leftMs: leftMs - (sheet ? sheetTime(sheet, cardMs) : 0) };
-  const waited = before ? mendingSteps(source, before, ahead) : { steps: [], waits: [] };
+  const fullMs = sheet ? sheetTime(sheet, cardMs) : 0;
+  const ahead = { cardMs, leftMs: leftMs - fullMs };
+  const leastMs = sheet?.clock ? fullMs : Math.min(fullMs, fullTime(rowLength, cardMs));
+  const waited = before ? mendingSteps(source, before, { cardMs, leftMs: leftMs - leastMs }) : nothing;
   const steps: Step[] = [...(sheet || waited.steps.length > 0 ? firstCopies(source) : []), ...waited.steps];
   const waits: Waiting[] = [...waited.waits];
   if (!sheet?.spread) steps.push(...teaching(source, sheet, ahead));

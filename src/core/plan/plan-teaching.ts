@@ -1,5 +1,6 @@
+import type { FactId } from '../fact/fact';
 import { firstTryFacts } from '../first-try/first-try';
-import { isUntried } from '../first-try/to-teach';
+import { isHad, isUntried } from '../first-try/to-teach';
 import type { Purpose, SittingPlan } from '../record/sat';
 import { planRound, type Round } from '../round/plan-round';
 import { isNew } from '../summary/accuracy';
@@ -51,7 +52,12 @@ export function cardStep(source: DaySource, time: DayTime): Step | null {
     onWrong: 'showAgain',
     shownFirst: round.cards.flatMap((card, place) => (card.isNew ? [place] : [])),
   };
-  return { what: 'cards', plan, isChoice: !isRequired, fresh: round.fresh };
+  return { what: 'cards', plan, isChoice: !isRequired, fresh: round.fresh, had: hadBy(source, set.facts) };
+}
+
+function hadBy({ kept, ticked, summary }: DaySource, set: readonly FactId[]): readonly FactId[] {
+  const among = new Set([...set, ...kept, ...ticked]);
+  return [...among].filter((fact) => isHad(fact, { facts: summary.facts, ticked }));
 }
 
 function roundOf(source: DaySource, { leftMs, cardMs }: DayTime): Round | null {

@@ -19,6 +19,8 @@ export type Step =
       readonly plan: SittingPlan;
       readonly isChoice: boolean;
       readonly fresh: readonly FactId[];
+      /** What the child has: the strategy of a new fact may rest on it. */
+      readonly had: readonly FactId[];
     }
   /** A look-back where `plan.lookBack`: no clock, no help. */
   | { readonly what: 'sheet'; readonly plan: SittingPlan }

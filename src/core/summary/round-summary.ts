@@ -1,14 +1,16 @@
 import { type FactId, parseFact } from '../fact/fact';
 import type { Sat } from '../record/sat';
 import type { Day } from '../record/stamp';
+import { withAnswer } from './fact-summary';
 import type { MarkedAnswer } from './step-summary';
 import type { RoundSummary, Summary, UntimedAnswer } from './summary';
 
 const roundDaysKept = 5;
 
 /**
- * The summary with a card round: the first own answers to facts of earlier rounds judge these; its new facts, as far as
- * the child came, wait to be asked on a later day; and what was shown whole, as new or after a miss, is kept.
+ * The summary with a card round: a fact's first own answer of the day is a first try like one on a sheet, and judges
+ * the earlier rounds; its new facts, as far as the child came, wait to be asked on a later day; and what was shown
+ * whole, as new or after a miss, is kept.
  */
 export function withRound(
   summary: Summary,
@@ -27,7 +29,13 @@ export function withRound(
     if (isShown || taught.has(fact)) shown.add(fact);
   }
   const rounds = withTaught(judgeRounds(summary.rounds, day, answers), day, [...taught]);
-  return { ...summary, rounds, shownOn: { day, facts: [...shown] } };
+  const facts = new Map(summary.facts);
+  const first = new Map(answers.toReversed());
+  for (const [fact, right] of first) {
+    const before = facts.get(fact);
+    if (before?.lastSeen !== day) facts.set(fact, withAnswer(before, day, right, false));
+  }
+  return { ...summary, facts, rounds, shownOn: { day, facts: [...shown] } };
 }
 
 function withTaught(

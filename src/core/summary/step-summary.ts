@@ -5,9 +5,10 @@ import { isSpokenWith } from '../look-back/look-back-due';
 import type { Outcome } from '../marking/marked';
 import type { TrialDay } from '../record/sat';
 import type { Day } from '../record/stamp';
+import { withAnswer } from './fact-summary';
 import { withCardTime, withHands } from './hands-summary';
 import { judgeRounds, withRound } from './round-summary';
-import type { FactSummary, Summary, UntimedAnswer } from './summary';
+import type { Summary, UntimedAnswer } from './summary';
 
 /** One place of a sitting as marked. */
 export interface MarkedAnswer {
@@ -19,8 +20,6 @@ export interface MarkedAnswer {
 
 // Wide enough for the last 50 answers of a set when four places in five are of other sets.
 const untimedKept = 250;
-const recentKept = 8;
-const lastRightKept = 4;
 
 /** The summary with one more sitting, the next in order of day and stamp, and its places as marked. */
 export function stepSummary(
@@ -107,23 +106,5 @@ function withAnswers(summary: Summary, day: Day, untimed: boolean, places: reado
     facts,
     untimed: [...summary.untimed, ...(untimed ? answers : [])].slice(-untimedKept),
     rounds: judgeRounds(summary.rounds, day, answers),
-  };
-}
-
-function withAnswer(
-  before: FactSummary | undefined,
-  day: Day,
-  right: boolean,
-  wasShown: boolean,
-): FactSummary {
-  const isRightDay = right && !wasShown && before?.lastSeen !== day;
-  const lastRight = before?.lastRight ?? [];
-  return {
-    rightDays: (before?.rightDays ?? 0) + (isRightDay ? 1 : 0),
-    firstRight: before?.firstRight ?? (isRightDay ? day : null),
-    lastRight: isRightDay ? [...lastRight, day].slice(-lastRightKept) : lastRight,
-    seen: (before?.seen ?? 0) + 1,
-    lastSeen: day,
-    recent: ((before?.recent ?? '') + (right ? '1' : '0')).slice(-recentKept),
   };
 }

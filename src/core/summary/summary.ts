@@ -9,7 +9,7 @@ export interface FactSummary {
   /** The first of these days, and the newest, oldest first; at most 4. */
   readonly firstRight: Day | null;
   readonly lastRight: readonly Day[];
-  /** Answers and skips on sheets and rows. */
+  /** Answers and skips on sheets, rows and first tries, and the first of a day on cards. */
   readonly seen: number;
   readonly lastSeen: Day;
   /** The newest answers, oldest first, `1` right and `0` wrong or skipped; at most 8. */

@@ -22,6 +22,8 @@ function source(over: Partial<DaySource> = {}): DaySource {
     change: {},
     set: { id: set?.id ?? '', facts: set?.facts ?? [] },
     kept: [],
+    ticked: new Set(),
+    lastSpoken: null,
     sittings,
     summary: summarize(sittings),
     trial: null,

@@ -17,6 +17,8 @@ function source(over: Partial<DaySource> = {}): DaySource {
     change: {},
     set: null,
     kept: [],
+    ticked: new Set(),
+    lastSpoken: null,
     sittings: [],
     summary: summarize([]),
     trial: null,

@@ -10,6 +10,8 @@ import { setById } from '../../../src/core/set/teaching-sets';
 import { resumeSummary, summarize } from '../../../src/core/summary/summarize';
 import { ruled, sit } from './sit';
 
+// The days of a trial run on here over a weekend.
+const everyDay = [1, 2, 3, 4, 5, 6, 7];
 const facts = setById('times-3')?.facts ?? [];
 const trial: Trial = {
   id: 'trial-1',
@@ -23,10 +25,12 @@ function source(over: Partial<DaySource> = {}): DaySource {
   return {
     child: 'ann',
     today: day(0),
-    settings: defaultChildSettings,
+    settings: { ...defaultChildSettings, schoolDays: everyDay },
     change: {},
     set: { id: 'times-3', facts },
     kept: [],
+    ticked: new Set(),
+    lastSpoken: null,
     sittings: [],
     summary: summarize([]),
     trial,
@@ -66,18 +70,18 @@ function kinds(from: DaySource, days: number): readonly string[] {
 describe('while a trial is on', () => {
   test('each day sat is what was drawn for it, whatever the switch of the clock says', () => {
     expect(kinds(source(), 8)).toEqual(trial.order);
-    const timed = { ...defaultChildSettings, timed: true, sight: 'hidden' } as const;
+    const timed = { ...defaultChildSettings, schoolDays: everyDay, timed: true, sight: 'hidden' } as const;
     expect(kinds(source({ settings: timed }), 8)).toEqual(trial.order);
   });
 
   test('it ends by itself: then the child\u2019s own settings hold again', () => {
     expect(kinds(source(), 10).slice(8)).toEqual(['noClock', 'noClock']);
-    const timed = { ...defaultChildSettings, timed: true, sight: 'hidden' } as const;
+    const timed = { ...defaultChildSettings, schoolDays: everyDay, timed: true, sight: 'hidden' } as const;
     expect(kinds(source({ settings: timed }), 9).at(-1)).toBe('hidden');
   });
 
   test('a timed day has the child\u2019s own allowance and its thread', () => {
-    const settings = { ...defaultChildSettings, allowanceS: 70, sight: 'hidden' } as const;
+    const settings = { ...defaultChildSettings, schoolDays: everyDay, allowanceS: 70, sight: 'hidden' } as const;
     expect(sheetOf(source({ settings })).clock).toEqual({ allowanceMs: 70_000, sight: 'thread' });
   });
 

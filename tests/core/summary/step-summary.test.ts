@@ -118,8 +118,22 @@ describe('a card round', () => {
   ];
   const round: Sitting = [cards(monday), ...places];
 
-  test('is no evidence of any fact: what was just shown was asked for again', () => {
-    expect(summed(round)).toMatchObject({ finished: 0, lastSheet: null, facts: new Map(), untimed: [] });
+  test('is no sheet, and no evidence of what it had just shown', () => {
+    expect(summed(round)).toMatchObject({ finished: 0, lastSheet: null, untimed: [] });
+    expect([...summed(round).facts.keys()]).toEqual(['mul-2-5']);
+  });
+
+  test('counts the first answer of the day to a fact it had not shown, and no later one', () => {
+    expect(summed(round).facts.get('mul-2-5')).toMatchObject({ rightDays: 1, seen: 1, recent: '1' });
+    const missed = summed([cards(monday, { shownFirst: [] }), answer('mul-2-5', 'right', true)]);
+    expect(missed.facts.get('mul-2-5')).toMatchObject({ rightDays: 0, seen: 1, recent: '0' });
+    const asked = summed([ruledSat(monday), answer('mul-2-5', 'wrong')], round);
+    expect(asked.facts.get('mul-2-5')).toMatchObject({ rightDays: 0, seen: 1 });
+  });
+
+  test('lets a fact taught one day be had the next, though no sheet has asked it', () => {
+    const again = summed(round, [cards(tuesday, { shownFirst: [] }), answer('mul-2-3', 'right')]);
+    expect(again.facts.get('mul-2-3')).toMatchObject({ rightDays: 1, firstRight: tuesday });
   });
 
   test('leaves its new facts waiting for a later day, and the known ones not', () => {
@@ -142,11 +156,11 @@ describe('a card round', () => {
     expect(rounds[0]).toMatchObject({ taken: 0, missed: [] });
   });
 
-  test('makes what it showed no first try later that day, new or missed; the next day counts', () => {
+  test('makes what it showed no first try later that day; the next day counts', () => {
     const [three, five] = [answer('mul-2-3', 'right'), answer('mul-2-5', 'right')];
     const sheet = summed(round, [ruledSat(monday), three, five]);
     expect(sheet.facts.get('mul-2-3')).toMatchObject({ rightDays: 0, seen: 1, recent: '1' });
-    expect(sheet.facts.get('mul-2-5')).toMatchObject({ rightDays: 0, seen: 1 });
+    expect(sheet.facts.get('mul-2-5')).toMatchObject({ rightDays: 1, seen: 2 });
     const next = summed(round, [ruledSat(monday), three], [ruledSat(tuesday), three]);
     expect(next.facts.get('mul-2-3')).toMatchObject({ rightDays: 1, firstRight: tuesday });
   });

@@ -73,9 +73,8 @@ test('the summary of a history agrees with counting it by hand', () => {
         expect(summary.lookBacks.since).toBe(after.length);
         expect(summary.lastSheet).toBe(sheets.at(-1)?.sat.day ?? null);
         for (const [fact, { seen, rightDays, firstRight, lastRight }] of summary.facts) {
-          const answers = counted.flatMap((ruled) => answersTo(fact, ruled));
+          const { answers, shown } = answersTo(fact, counted);
           expect(seen).toBe(answers.length);
-          const shown = daysShownFirst(fact, counted);
           const firsts = new Map(answers.toReversed().map(({ day, right }) => [day, right]));
           const rightOn = [...firsts]
             .flatMap(([day, right]) => (right && !shown.has(day) ? [day] : []))
@@ -89,29 +88,36 @@ test('the summary of a history agrees with counting it by hand', () => {
   );
 });
 
-/** The days on which a card round showed a fact before it was first asked. */
-function daysShownFirst(fact: FactId, sittings: readonly RuledSat[]): ReadonlySet<Day> {
-  const asked = new Set<Day>();
+interface Answer {
+  readonly day: Day;
+  readonly right: boolean;
+}
+
+/** A child's own answers to a fact, of a card round the day's first one; and the days it was shown before any. */
+function answersTo(
+  fact: FactId,
+  sittings: readonly RuledSat[],
+): { readonly answers: readonly Answer[]; readonly shown: ReadonlySet<Day> } {
+  const answers: Answer[] = [];
   const shown = new Set<Day>();
-  for (const ruled of sittings) {
-    const { day, prompts, visits, shownFirst = [], purpose } = ruled.sat;
-    if (answersTo(fact, ruled).length > 0) asked.add(day);
-    if (purpose !== 'cards' || ruled.rulings.notOwnWork || asked.has(day)) continue;
-    if (shownFirst.some((place) => prompts[place] === fact && visits.some((one) => one.place === place)))
-      shown.add(day);
+  for (const { sat, rulings } of sittings) {
+    if (rulings.notOwnWork) continue;
+    const { day, purpose, shownFirst = [] } = sat;
+    const places = markSat(sat, rulings, defaultChildSettings.limits).places.filter(
+      ({ prompt, outcome }) => prompt === fact && outcome !== 'notReached',
+    );
+    const own = places.filter(({ outcome }) => outcome !== 'unfinished');
+    if (['sheet', 'row', 'firstTry'].includes(purpose))
+      answers.push(...own.map(({ outcome }) => ({ day, right: outcome === 'right' })));
+    if (purpose !== 'cards') continue;
+    const isFresh = !shown.has(day) && !answers.some((one) => one.day === day);
+    const first = places.find(({ place, outcome }) => shownFirst.includes(place) || outcome !== 'unfinished');
+    if (!first || !isFresh) continue;
+    if (shownFirst.includes(first.place)) shown.add(day);
+    else answers.push({ day, right: first.outcome === 'right' && !first.shown });
   }
-  return shown;
+  return { answers, shown };
 }
-
-function answersTo(fact: FactId, { sat, rulings }: RuledSat): { day: Day; right: boolean }[] {
-  if (rulings.notOwnWork || !['sheet', 'row', 'firstTry'].includes(sat.purpose)) return [];
-  return markSat(sat, rulings, defaultChildSettings.limits)
-    .places.filter(
-      ({ prompt, outcome }) => prompt === fact && ['right', 'wrong', 'skipped'].includes(outcome),
-    )
-    .map(({ outcome }) => ({ day: sat.day, right: outcome === 'right' }));
-}
-
 test('nothing sat sums up to nothing', () => {
   expect(summarize([])).toEqual(emptySummary);
 });
