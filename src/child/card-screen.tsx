@@ -17,12 +17,13 @@ export interface CardScreenProps extends CardProps, KeypadProps {
   readonly onGrownUps: () => void;
 }
 
-/** One card and the means to answer it, for sheets, rows, mending and practice alike. `onKey` and `onShown` stay the same functions. */
+/** One card and the means to answer it, whatever the step. `onKey` and `onShown` stay the same functions. */
 export function CardScreen({
   face,
   entry,
   layout,
   onShown,
+  wayTo,
   order,
   hand,
   onKey,
@@ -46,7 +47,7 @@ export function CardScreen({
     >
       <div class="table">
         <h1 class="only-heard">{words.app}</h1>
-        <Card face={face} entry={entry} layout={layout} onShown={onShown} />
+        <Card face={face} entry={entry} layout={layout} onShown={onShown} {...(wayTo ? { wayTo } : {})} />
         <Keypad order={order} hand={hand} onKey={onKey} />
       </div>
     </Shell>

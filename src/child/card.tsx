@@ -3,10 +3,12 @@ import type { ComponentChildren } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
 import { type Prompt, type PromptId, parsePrompt } from '../core/fact/prompt';
 import { signs, writtenFact, writtenWhole } from '../core/fact/written';
-import { lineAsk, storyWords } from '../core/gap-line/words';
 import type { ChildSettings } from '../core/record/settings';
 import './card.css';
+import { LineCard } from './line-card';
 import { cardTiming, type OnShown, watchOnset } from './onset';
+import { StoryCard } from './story-card';
+import { WayShown, type WayTo } from './way';
 import { words } from './words';
 
 /** What is on the card. `showing` is another number each time a card comes up, even the same fact again. */
@@ -24,41 +26,50 @@ export interface CardProps {
   readonly entry: ReadonlySignal<string>;
   readonly layout: ChildSettings['layout'];
   readonly onShown: (showing: number, ...onset: Parameters<OnShown>) => void;
+  /** The way to a new fact of a card round, beside it while it is shown whole. */
+  readonly wayTo?: WayTo;
 }
 
-/** One fact and the outline for its answer. Only this renders from card to card, and a digit changes one text. */
-export function Card({ face, entry, layout, onShown }: CardProps) {
+/** One question and the outline for its answer. Only this renders from card to card, and a digit changes one text. */
+export function Card({ face, entry, layout, onShown, wayTo }: CardProps) {
   const { showing, prompt, whole, wrote } = face.value;
   const parsed = parsePrompt(prompt);
   if (!parsed) return null;
+  const asked = { id: `card-${showing}`, whole, entry, onShown: onShownAs(showing, onShown) };
+  if (parsed.kind === 'line') return <LineCard key={showing} line={parsed} {...asked} />;
+  if (parsed.kind === 'story') return <StoryCard key={showing} story={parsed} {...asked} />;
   const isStacked = layout === 'stacked' && parsed.kind === 'fact';
   const lines = isStacked ? stack(parsed, whole) : [write(parsed, whole)];
-  const note = noteOn(parsed, whole, wrote);
+  const way = whole ? (wayTo?.(prompt) ?? null) : null;
+  // The way's own line takes the note's place: a screen has six words.
+  const note = way ? null : noteOn(parsed, whole, wrote);
   const longest = Math.max(...lines.map(({ length }) => length));
+  const looks = [
+    isStacked ? 'stacked' : 'across',
+    note !== null && 'noted',
+    whole && 'whole',
+    way && 'taught',
+  ];
   return (
-    <div
-      class={`card ${isStacked ? 'stacked' : 'across'}${note === null ? '' : ' noted'}${whole ? ' whole' : ''}`}
-      style={{ '--signs': `${longest}` }}
-    >
+    <div class={`card ${looks.filter(Boolean).join(' ')}`} style={{ '--signs': `${longest}` }}>
       {note !== null && <p class="note">{note}</p>}
-      <Fact
-        key={showing}
-        id={`card-${showing}`}
-        text={lines.join('\n')}
-        onShown={(...at) => onShown(showing, ...at)}
-      />
+      <Fact key={showing} {...asked} text={lines.join('\n')} />
       <output class="answer" aria-label={words.yourAnswer}>
         {entry}
       </output>
+      {way && <WayShown way={way} />}
     </div>
   );
 }
 
+function onShownAs(showing: number, onShown: CardProps['onShown']): OnShown {
+  return (...at) => onShown(showing, ...at);
+}
+
 /** The small line above: what to do with the card where it isn't a fact to be answered for the first time. */
-function noteOn(prompt: Prompt, whole: boolean, wrote: string | null): ComponentChildren {
+function noteOn(prompt: PlainPrompt, whole: boolean, wrote: string | null): ComponentChildren {
   if (whole) return words.nowYou;
   if (prompt.kind === 'copy') return words.copy;
-  if (prompt.kind === 'line') return lineAsk(prompt);
   if (wrote === null) return null;
   return (
     <>
@@ -66,6 +77,8 @@ function noteOn(prompt: Prompt, whole: boolean, wrote: string | null): Component
     </>
   );
 }
+
+type PlainPrompt = Extract<Prompt, { kind: 'fact' | 'copy' }>;
 
 interface FactProps {
   readonly id: string;
@@ -87,13 +100,8 @@ function Fact({ id, text, onShown }: FactProps) {
 // Spaces that don't break, so that a fact is never parted at the end of a line.
 const gap = '\u00a0';
 
-function write(prompt: Prompt, whole: boolean): string {
+function write(prompt: PlainPrompt, whole: boolean): string {
   if (prompt.kind === 'copy') return `${prompt.answer}`;
-  if (prompt.kind === 'line') return prompt.shown.map((number) => number ?? '…').join(gap);
-  if (prompt.kind === 'story') {
-    const { told, asked } = storyWords(prompt);
-    return `${told} ${asked}`;
-  }
   const written = whole ? writtenWhole(prompt.fact) : `${writtenFact(prompt.fact)} =`;
   return written.replaceAll(' ', gap);
 }

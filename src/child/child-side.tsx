@@ -11,6 +11,7 @@ import type { PiecePicture } from '../ui/piece';
 import { Ask } from './ask';
 import { AwayScreen } from './away';
 import { CardScreen } from './card-screen';
+import { ChoiceScreen } from './choice';
 import { HandOver } from './hand-over';
 import type { KeyIntent } from './keys';
 import { LongCloth } from './long-cloth';
@@ -22,8 +23,10 @@ import { PracticeIntro } from './practice-intro';
 import { Resting } from './resting';
 import { Starting } from './starting';
 import { Told } from './told';
+import { waysOf } from './ways-of';
 import { Welcome } from './welcome';
 import { Whose } from './whose';
+import { Yours } from './yours';
 
 export interface ChildSideProps {
   readonly app: App;
@@ -51,6 +54,16 @@ export function ChildSide({ app, screen, onVisit }: ChildSideProps) {
       );
     case 'next':
       return <NextStepScreen app={app} {...screen} onNotMe={onNotMe} />;
+    case 'yours':
+      return (
+        <Yours
+          facts={screen.facts}
+          dye={dyeOf(screen.child.currentSet)}
+          edge={screen.child.edge}
+          onGoOn={kiosk.leaveYours}
+          onGrownUps={onGrownUps}
+        />
+      );
     case 'sitting':
       return <Sitting key={screen.child.id} app={app} child={screen.child} run={screen.run} />;
     case 'away':
@@ -83,6 +96,8 @@ export function ChildSide({ app, screen, onVisit }: ChildSideProps) {
         <Resting
           piece={sheet ? picturePiece(sheet, true) : null}
           edge={child.edge}
+          isFree={day.isFree}
+          onAgain={day.again ? kiosk.again : undefined}
           onLongCloth={kiosk.openCloth}
           onHandOver={kiosk.handOver}
           onGrownUps={onGrownUps}
@@ -132,6 +147,21 @@ function NextStepScreen({ app: { kiosk }, child, step, day, onNotMe }: NextStepP
         onNotMe={onNotMe}
       />
     );
+  if (step.what === 'cards' && step.isChoice) {
+    const sheet = day.steps.find(({ what }) => what === 'sheet');
+    return (
+      <ChoiceScreen
+        sheet={sheet ? pictureOf(sheet) : 'sheet'}
+        {...(sheet ? workOf(sheet) : {})}
+        dye={dyeOf(child.currentSet)}
+        edge={edge}
+        onCards={onBegin}
+        onStraight={kiosk.goStraight}
+        onGrownUps={onGrownUps}
+        onNotMe={onNotMe}
+      />
+    );
+  }
   const stepsLeft = day.steps.filter(({ what }) => what !== 'told' && what !== 'piece').length;
   return (
     <Next
@@ -158,15 +188,15 @@ function workOf(step: Step): { readonly rows?: number; readonly op?: Operation }
 function pictureOf(step: Step): NextStep {
   switch (step.what) {
     case 'sheet':
+      if (step.plan.lookBack) return 'lookBack';
       if (!step.plan.clock) return 'sheet';
       return step.plan.clock.sight === 'thread' ? 'threadSheet' : 'bellSheet';
     case 'mending':
-    case 'twin':
       return 'mend';
     case 'firstTry':
     case 'cards':
+    case 'twin':
     case 'lines':
-      return 'sheet';
     case 'row':
     case 'practice':
     case 'piece':
@@ -182,7 +212,10 @@ interface SittingProps {
   readonly run: SittingRun;
 }
 
-function Sitting({ app, child: { edge, settings }, run }: SittingProps) {
+function Sitting({ app, child, run }: SittingProps) {
+  const { edge, settings } = child;
+  const { lines } = app.desk.household.value;
+  const wayTo = useMemo(() => waysOf({ plan: run.plan, had: hadBy(app, child.id), lines }), [run, lines]);
   // The card listens for as long as it is up, so what it calls must stay the same.
   const onKey = useMemo(
     () =>
@@ -202,9 +235,16 @@ function Sitting({ app, child: { edge, settings }, run }: SittingProps) {
       rang={run.rang}
       onKey={onKey}
       onShown={run.shown}
+      wayTo={wayTo}
       onGrownUps={app.kiosk.openGrownUps}
     />
   );
+}
+
+/** What the child has, by the plan of the card round that stands open. */
+function hadBy({ desk }: App, child: string): ReadonlySet<string> {
+  const cards = desk.days.value.get(child)?.steps.find(({ what }) => what === 'cards');
+  return new Set(cards?.what === 'cards' ? cards.had : []);
 }
 
 function Cloth({ app, child }: { readonly app: App; readonly child: Child }) {

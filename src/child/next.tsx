@@ -12,11 +12,16 @@ export interface NextProps extends NextPictureProps {
 
 const titles: Record<NextStep, string> = {
   practice: words.practise,
+  firstTry: words.firstTry,
+  cards: words.cards,
   sheet: words.sheet,
   threadSheet: words.threadSheet,
   bellSheet: words.bellSheet,
+  lookBack: words.lookBack,
   row: words.row,
   mend: words.mend,
+  twin: words.twin,
+  lines: words.lines,
   piece: words.piece,
 };
 

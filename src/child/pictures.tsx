@@ -3,9 +3,22 @@ import { type Dye, dyes } from '../ui/dye';
 import { Stitch } from '../ui/stitch';
 import { uneven } from '../ui/uneven';
 import { Needle, type PlacedProps } from './needle';
+import { Cards, GapsOnThread, OldCloths, SomeWorked, Twins } from './step-pictures';
 
 /** What comes next, as the child sees it. A sheet is without a clock, with the thread, or with a bell only. */
-export type NextStep = 'practice' | 'sheet' | 'threadSheet' | 'bellSheet' | 'row' | 'mend' | 'piece';
+export type NextStep =
+  | 'practice'
+  | 'firstTry'
+  | 'cards'
+  | 'sheet'
+  | 'threadSheet'
+  | 'bellSheet'
+  | 'lookBack'
+  | 'row'
+  | 'mend'
+  | 'twin'
+  | 'lines'
+  | 'piece';
 
 export interface NextPictureProps {
   readonly step: NextStep;
@@ -48,6 +61,8 @@ function LooseEnds({ count }: { readonly count: number }) {
 
 const inside: Record<NextStep, (work: WorkProps) => preact.JSX.Element> = {
   practice: () => <KeysPicture x={54} y={36} />,
+  firstTry: (work) => <SomeWorked {...work} />,
+  cards: (work) => <Cards {...work} />,
   sheet: (work) => <Rows {...work} />,
   threadSheet: (work) => (
     <>
@@ -63,6 +78,7 @@ const inside: Record<NextStep, (work: WorkProps) => preact.JSX.Element> = {
       <path class="shade outlined" d="M92 168C99 162 97 146 110 144C123 146 121 162 128 168Z" />
     </>
   ),
+  lookBack: (work) => <OldCloths {...work} />,
   row: (work) => <Rows {...work} rows={1} />,
   mend: () => (
     <>
@@ -74,10 +90,12 @@ const inside: Record<NextStep, (work: WorkProps) => preact.JSX.Element> = {
       <Needle x={122} y={110} turn={-14} />
     </>
   ),
+  twin: (work) => <Twins {...work} />,
+  lines: () => <GapsOnThread />,
   piece: (work) => <Rows {...work} full />,
 };
 
-interface WorkProps {
+export interface WorkProps {
   readonly rows: number;
   readonly op: Operation;
   readonly dye: Dye;

@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Child } from '../core/household/household';
+import type { ChildDay } from '../core/plan/plan-day';
 import type { Step } from '../core/plan/step';
 import type { Sat } from '../core/record/sat';
 import type { Id } from '../core/record/stamp';
@@ -25,9 +26,15 @@ export interface Kiosk {
   notMe(): void;
   /** Goes on with the step that `next` shows. */
   goOn(step: Step): void;
+  /** Passes over the cards that are the child's choice, to what comes after them. */
+  goStraight(): void;
+  /** From what the first try said to what is next. */
+  leaveYours(): void;
+  /** One more sheet on a day that is done or free. */
+  again(): void;
   /** From the piece: straight on to the mending where there is one, else to what is next. */
   leavePiece(): void;
-  /** A sitting has ended: after a sheet, and when the day is done, its piece is looked at. */
+  /** A sitting has ended: a first try tells what is the child's, a sheet and the day's end show the piece. */
   sittingEnded(sat: Sat): void;
   /** Hands the device on: to the child whose turn is next, else to *Whose cloth?*. */
   handOver(): void;
@@ -51,12 +58,21 @@ export interface KioskParts {
   readonly play: PlaySound;
 }
 
+/** Nothing was sat and nothing can be before a grown-up has chosen a set. */
+function lacksSet({ needs }: ChildDay): boolean {
+  return needs.some(({ what }) => what === 'noSet' || what === 'spreadSat');
+}
+
 export function createKiosk({ log, book, sitter, saver, today, play }: KioskParts): Kiosk {
   const active = signal<Id | null>(null);
   const over = signal<'none' | 'grownUps' | 'cloth' | 'handOver'>('none');
   /** The child whose piece is being looked at. */
   const looking = signal<Id | null>(null);
   const told = signal<ReadonlySet<Id>>(new Set());
+  /** The child who is told what it has already. */
+  const hearing = signal<Id | null>(null);
+  /** Children and days on which the cards were passed over. */
+  const straight = signal<ReadonlySet<string>>(new Set());
   const isReady = signal(false);
 
   const turns = computed<readonly Turn[]>(() =>
@@ -88,14 +104,21 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     if (!day) return { on: 'starting' };
     const sheet = day.sheets.at(-1);
     if (sheet && looking.value === child.id) return { on: 'piece', child, sheet, day };
-    const step = day.steps.find(({ what }) => what !== 'told' || !told.value.has(child.id));
+    if (hearing.value === child.id && day.firstTry) return { on: 'yours', child, facts: day.firstTry.yours };
+    const step = nextStep(day);
     if (step && step.what !== 'piece') return { on: 'next', child, step, day };
-    // Nothing was sat and nothing can be: no set is chosen.
-    if (!sheet && !day.isSkipped) return { on: 'ask', child };
+    if (!sheet && !day.isDone && !day.isFree && !day.isSkipped && lacksSet(day)) return { on: 'ask', child };
     const following = followingTurn(turns.value, child.id);
     return over.value === 'handOver' && following
       ? { on: 'handOver', to: following }
       : { on: 'rest', child, day, following };
+  }
+
+  function nextStep({ child, today: on, steps }: ChildDay): Step | undefined {
+    return steps.find((step) => {
+      if (step.what === 'told') return !told.value.has(child);
+      return step.what !== 'cards' || !step.isChoice || !straight.value.has(`${child} ${on}`);
+    });
   }
 
   function activate(child: Id | null): void {
@@ -103,6 +126,7 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     active.value = child;
     over.value = 'none';
     looking.value = null;
+    hearing.value = null;
     saver.save(() => writeActiveChild(log, child));
   }
 
@@ -112,6 +136,10 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     if (!('plan' in step)) return;
     play('start');
     sitter.begin(step.what === 'mending' ? { plan: step.plan, gave: step.gave } : { plan: step.plan });
+  }
+
+  function activeDay() {
+    return active.value === null ? undefined : book.days.value.get(active.value);
   }
 
   function openRun() {
@@ -129,14 +157,30 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     pick: activate,
     notMe: () => activate(null),
     goOn,
+    goStraight() {
+      const day = activeDay();
+      if (!day) return;
+      straight.value = new Set(straight.value).add(`${day.child} ${day.today}`);
+      const step = nextStep(day);
+      if (step?.what === 'sheet') goOn(step);
+    },
+    leaveYours() {
+      hearing.value = null;
+    },
+    again() {
+      const plan = activeDay()?.again;
+      if (plan) goOn({ what: 'sheet', plan });
+    },
     leavePiece() {
-      const step = active.value === null ? null : book.days.value.get(active.value)?.steps[0];
+      const step = activeDay()?.steps[0];
       looking.value = null;
       if (step?.what === 'mending') goOn(step);
     },
     sittingEnded({ child, purpose, day }) {
       if (purpose === 'practice' || day !== today.day.value) return;
       const isDone = isDayDone(child);
+      const yours = book.days.value.get(child)?.firstTry?.yours ?? [];
+      if (purpose === 'firstTry' && yours.length > 0) hearing.value = child;
       if (purpose === 'sheet' || isDone) looking.value = child;
       if (isDone) play('finished');
     },

@@ -1,3 +1,4 @@
+import type { FactId } from '../core/fact/fact';
 import type { Child } from '../core/household/household';
 import type { ChildDay } from '../core/plan/plan-day';
 import type { SheetDay } from '../core/plan/sheet-day';
@@ -11,13 +12,17 @@ export type Screen =
   | { readonly on: 'welcome' }
   | { readonly on: 'whose'; readonly children: readonly Turn[] }
   | { readonly on: 'next'; readonly child: Child; readonly step: Step; readonly day: ChildDay }
+  /** After a first try: what the child has already. */
+  | { readonly on: 'yours'; readonly child: Child; readonly facts: readonly FactId[] }
   | { readonly on: 'sitting'; readonly child: Child; readonly run: SittingRun }
   | { readonly on: 'away'; readonly child: Child }
+  /** The moment after a first try: what is the child's already is in `day.firstTry`. */
+  | { readonly on: 'tried'; readonly child: Child; readonly day: ChildDay }
   /** The moment after a sheet, and once more when the day is done. */
   | { readonly on: 'piece'; readonly child: Child; readonly sheet: SheetDay; readonly day: ChildDay }
   /** Nothing to sit before a grown-up has chosen a set. */
   | { readonly on: 'ask'; readonly child: Child }
-  /** Nothing left today: done or skipped. */
+  /** Nothing left today: done, skipped, or no school. */
   | { readonly on: 'rest'; readonly child: Child; readonly day: ChildDay; readonly following: Child | null }
   | { readonly on: 'handOver'; readonly to: Child }
   | { readonly on: 'cloth'; readonly child: Child }

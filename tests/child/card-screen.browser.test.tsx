@@ -117,6 +117,64 @@ describe('the card', () => {
     expect(screen.getByText('Now you write it')).toBeTruthy();
   });
 
+  it('shows the way beside a new fact while it is whole, and takes it away when it is asked', () => {
+    const wayTo = (prompt: string) =>
+      prompt === 'mul-7-8' ? { line: 'Five 8s and two 8s.', picture: null } : null;
+    const { face } = show({ whole: true }, { wayTo });
+    expect(screen.getByText('Five 8s and two 8s.')).toBeTruthy();
+    expect(screen.queryByText('Now you write it')).toBeNull();
+    act(() => {
+      face.value = { ...seven, showing: 2 };
+    });
+    expect(screen.queryByText('Five 8s and two 8s.')).toBeNull();
+    act(() => {
+      face.value = { ...seven, showing: 3, prompt: 'mul-2-3', whole: true };
+    });
+    expect(screen.queryByText('Five 8s and two 8s.')).toBeNull();
+    expect(screen.getByText('Now you write it')).toBeTruthy();
+  });
+
+  it('paints a new fact no later for its picture', async () => {
+    const columns = [{ count: 12, look: 'one' }] as const;
+    const picture = { what: 'array', rows: columns, columns } as const;
+    const { onShown } = show({ whole: true }, { wayTo: () => ({ line: 'Twelve 12s.', picture }) });
+    await vi.waitFor(() => expect(onShown).toHaveBeenCalledTimes(2));
+    const [[, frameMs], [, paintMs]] = onShown.mock.calls as [
+      Parameters<CardScreenProps['onShown']>,
+      Parameters<CardScreenProps['onShown']>,
+    ];
+    expect(paintMs - frameMs).toBeLessThan(100);
+    expect(document.querySelectorAll('.strategy-picture path')).toHaveLength(1);
+  });
+
+  it('takes the digits in the gap of a line that is asked for, one gap at a time', () => {
+    const { face, entry } = show({ prompt: 'line-up-5-15-a-0' });
+    const cells = () => [...document.querySelectorAll('.cells li')].map((cell) => cell.textContent);
+    act(() => {
+      entry.value = '2';
+    });
+    expect(cells()).toEqual(['15', '20', '2', '30', '', '40']);
+    expect(screen.getByText('What fills the gap?')).toBeTruthy();
+    act(() => {
+      entry.value = '';
+      face.value = { ...seven, showing: 2, prompt: 'line-up-5-15-a-1' };
+    });
+    expect(cells()).toEqual(['15', '20', '25', '30', '', '40']);
+    act(() => {
+      face.value = { ...seven, showing: 3, prompt: 'line-up-5-15-a-2' };
+    });
+    expect(cells()).toEqual(['15', '20', '25', '30', '35', '40']);
+    expect(screen.getByText('Up by how many?')).toBeTruthy();
+    expect(screen.getAllByRole('status', { name: 'Your answer' })).toHaveLength(1);
+  });
+
+  it('sets a story for reading, with the unit beside the answer', () => {
+    show({ prompt: 'story-jars-mul-3-4' });
+    expect(screen.getByText('You fill 3 jars. You put 4 buttons in each.')).toBeTruthy();
+    expect(screen.getByText('How many buttons is that?')).toBeTruthy();
+    expect(document.querySelector('.with-unit')?.textContent).toBe('buttons');
+  });
+
   it('gives a hundred onsets for a hundred cards', async () => {
     const { face, onShown } = show();
     for (let showing = 2; showing <= 100; showing += 1) {

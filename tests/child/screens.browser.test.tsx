@@ -7,7 +7,8 @@ import { page } from 'vitest/browser';
 import { Ask } from '../../src/child/ask';
 import { AwayScreen } from '../../src/child/away';
 import type { CardFace } from '../../src/child/card';
-import { CardScreen } from '../../src/child/card-screen';
+import { CardScreen, type CardScreenProps } from '../../src/child/card-screen';
+import { ChoiceScreen } from '../../src/child/choice';
 import { HandOver } from '../../src/child/hand-over';
 import { LongCloth } from '../../src/child/long-cloth';
 import { Next } from '../../src/child/next';
@@ -16,8 +17,10 @@ import { PieceScreen } from '../../src/child/piece-screen';
 import { PracticeIntro } from '../../src/child/practice-intro';
 import { Resting } from '../../src/child/resting';
 import { Told } from '../../src/child/told';
+import type { Way } from '../../src/child/way';
 import { Welcome } from '../../src/child/welcome';
 import { Whose } from '../../src/child/whose';
+import { Yours } from '../../src/child/yours';
 import type { PiecePicture } from '../../src/ui/piece';
 import '../../src/ui/cloth.css';
 import '../../src/ui/tokens.css';
@@ -38,9 +41,34 @@ const piece: PiecePicture = {
 };
 const names = ['Wren', 'Teo', 'Juniper'];
 const cloths = names.map((name, index) => ({ id: name, name, edge: index }));
-const steps: readonly NextStep[] = ['practice', 'sheet', 'threadSheet', 'bellSheet', 'row', 'mend', 'piece'];
+const steps: readonly NextStep[] = [
+  'practice',
+  'firstTry',
+  'cards',
+  'sheet',
+  'threadSheet',
+  'bellSheet',
+  'lookBack',
+  'row',
+  'mend',
+  'twin',
+  'lines',
+  'piece',
+];
 
-const card = (face: Partial<CardFace> = {}, hasRung = false) => (
+const taught: Way = {
+  line: 'Five 8s and two 8s.',
+  picture: {
+    what: 'array',
+    rows: [
+      { count: 5, look: 'one' },
+      { count: 2, look: 'other' },
+    ],
+    columns: [{ count: 8, look: 'one' }],
+  },
+};
+
+const card = (face: Partial<CardFace> = {}, hasRung = false, more: Partial<CardScreenProps> = {}) => (
   <CardScreen
     face={signal({ showing: 1, prompt: 'mul-7-8', whole: false, wrote: null, ...face })}
     entry={signal('5')}
@@ -53,6 +81,7 @@ const card = (face: Partial<CardFace> = {}, hasRung = false) => (
     onKey={no}
     onShown={no}
     onGrownUps={no}
+    {...more}
   />
 );
 
@@ -75,10 +104,38 @@ const screens: Readonly<Record<string, () => VNode>> = {
   'number to copy': () => card({ prompt: 'copy-47' }),
   'mend card': () => card({ wrote: '54' }),
   'mend card, whole': () => card({ wrote: '54', whole: true }),
+  'new fact with its way': () => card({ whole: true }, false, { wayTo: () => taught, clock: null }),
+  'new fact with its way, stacked': () =>
+    card({ whole: true }, false, { wayTo: () => taught, clock: null, layout: 'stacked' }),
+  'gap line': () => card({ prompt: 'line-up-5-15-a-0' }),
+  'gap line, its rule': () => card({ prompt: 'line-down-12-144-a-2' }),
+  'gap line, whole': () => card({ prompt: 'line-up-5-15-a-0', whole: true }),
+  story: () => card({ prompt: 'story-plates-div-56-8' }),
+  'story, whole': () => card({ prompt: 'story-jars-mul-3-4', whole: true }),
+  choice: () => (
+    <ChoiceScreen
+      sheet="threadSheet"
+      dye="woad"
+      edge={2}
+      onCards={no}
+      onStraight={no}
+      onGrownUps={no}
+      onNotMe={no}
+    />
+  ),
+  yours: () => (
+    <Yours facts={['mul-7-2', 'mul-5-7', 'mul-10-7']} dye="woad" edge={2} onGoOn={no} onGrownUps={no} />
+  ),
   away: () => <AwayScreen edge={2} onCarryOn={no} onGrownUps={no} onNotMe={no} />,
   'piece with holes': () => <PieceScreen piece={piece} edge={2} next="mend" onNext={no} onGrownUps={no} />,
   piece: () => <PieceScreen piece={piece} edge={2} next="goOn" onNext={no} onGrownUps={no} />,
   resting: () => <Resting piece={piece} edge={2} onLongCloth={no} onHandOver={no} onGrownUps={no} />,
+  'resting, again': () => (
+    <Resting piece={piece} edge={2} onAgain={no} onLongCloth={no} onHandOver={no} onGrownUps={no} />
+  ),
+  'free day': () => (
+    <Resting piece={null} edge={2} isFree onAgain={no} onLongCloth={no} onHandOver={no} onGrownUps={no} />
+  ),
   'long cloth': () => <LongCloth pieces={[piece, piece]} edge={2} onBack={no} onGrownUps={no} />,
   ...Object.fromEntries(
     steps.map((step) => [
@@ -88,8 +145,16 @@ const screens: Readonly<Record<string, () => VNode>> = {
   ),
 };
 
+const sizes = [
+  [1280, 800],
+  [820, 1180],
+  [390, 844],
+] as const;
+
 const seenWords = () =>
   [...document.querySelectorAll('h1:not(.only-heard), button, p.note, .drawing .done-word')]
+    // A heading that is only heard takes no reading.
+    .filter((element) => !element.matches('.choice-screen h1'))
     .flatMap((element) => (element.textContent ?? '').split(/\s+/))
     .filter((word) => /[a-z]/i.test(word) && ![...names, 'Sumstitch'].includes(word));
 
@@ -105,6 +170,29 @@ describe.each(Object.entries(screens))('%s', (_name, show) => {
   it('has at most six words', () => {
     render(show());
     expect(seenWords().length, seenWords().join(' ')).toBeLessThanOrEqual(6);
+  });
+
+  it('keeps to its card, without scrolling', async () => {
+    for (const [width, height] of sizes) {
+      await page.viewport(width, height);
+      render(show());
+      const card = document.querySelector('.card');
+      const pad = document.querySelector('.keypad');
+      if (card && pad) {
+        const [box, keys] = [card.getBoundingClientRect(), pad.getBoundingClientRect()];
+        const parts = [...card.querySelectorAll('.fact, .answer, .way, .story, .cells, .note')];
+        for (const part of parts) {
+          const at = part.getBoundingClientRect();
+          const isClear = at.bottom <= keys.top + 1 || at.right <= keys.left + 1 || at.left >= keys.right - 1;
+          expect(isClear, `${part.className} under the keys at ${width} by ${height}`).toBe(true);
+          const room = Math.min(at.left, at.top, width - at.right, height - at.bottom);
+          expect(room, `${part.className} at ${width} by ${height}, ${box.height}`).toBeGreaterThanOrEqual(
+            -1,
+          );
+        }
+      }
+      cleanup();
+    }
   });
 
   it.each([
@@ -128,6 +216,32 @@ describe.each(Object.entries(screens))('%s', (_name, show) => {
 });
 
 describe('what the screens ask', () => {
+  it('goes where the picture chosen leads', async () => {
+    const [onCards, onStraight] = [vi.fn(), vi.fn()];
+    render(
+      <ChoiceScreen
+        sheet="sheet"
+        dye="moss"
+        edge={2}
+        onCards={onCards}
+        onStraight={onStraight}
+        onGrownUps={no}
+      />,
+    );
+    await new Promise((done) => setTimeout(done, 450));
+    fireEvent.click(screen.getByRole('button', { name: 'Straight to the sheet' }));
+    expect([onCards.mock.calls.length, onStraight.mock.calls.length]).toEqual([0, 1]);
+    fireEvent.click(screen.getByRole('button', { name: 'Cards first' }));
+    expect(onCards).toHaveBeenCalledOnce();
+  });
+
+  it('shows what is the child’s by its facts, and counts nothing', () => {
+    render(<Yours facts={['mul-7-2', 'add-3-4']} dye="woad" edge={2} onGoOn={no} onGrownUps={no} />);
+    expect(screen.getByRole('img', { name: '7 × 2, 3 + 4' })).toBeTruthy();
+    expect(document.querySelectorAll('.thread')).toHaveLength(2);
+    expect(document.body.textContent).not.toMatch(/\b2 (facts|of)/);
+  });
+
   it('gives the child whose cloth was pressed', () => {
     const onChoose = vi.fn();
     render(<Whose children={cloths} onChoose={onChoose} onGrownUps={no} />);

@@ -85,6 +85,6 @@ export function storyWords({ setting, fact }: Story): StoryWords {
 
 /** What a gap line asks. */
 export function lineAsk({ asked, way }: GapLine): string {
-  if (asked !== null) return 'What goes in the gap?';
-  return way === 'up' ? 'How many more each time?' : 'How many less each time?';
+  if (asked !== null) return 'What fills the gap?';
+  return way === 'up' ? 'Up by how many?' : 'Down by how many?';
 }
