@@ -16,8 +16,6 @@ export type Screen =
   | { readonly on: 'yours'; readonly child: Child; readonly facts: readonly FactId[] }
   | { readonly on: 'sitting'; readonly child: Child; readonly run: SittingRun }
   | { readonly on: 'away'; readonly child: Child }
-  /** The moment after a first try: what is the child's already is in `day.firstTry`. */
-  | { readonly on: 'tried'; readonly child: Child; readonly day: ChildDay }
   /** The moment after a sheet, and once more when the day is done. */
   | { readonly on: 'piece'; readonly child: Child; readonly sheet: SheetDay; readonly day: ChildDay }
   /** Nothing to sit before a grown-up has chosen a set. */
