@@ -38,13 +38,13 @@ export function SomeWorked({ rows, op, dye }: WorkProps) {
 export function Cards({ op, dye }: Pick<WorkProps, 'op' | 'dye'>) {
   return (
     <>
-      {[-24, -8, 8].map((turn) => (
+      {[-16, 0, 16].map((turn) => (
         <g key={turn} transform={`rotate(${turn} 110 190)`}>
           <rect class="leaf" x="74" y="34" width="72" height="100" rx="7" />
           <rect class="seam" x="80" y="40" width="60" height="88" rx="4" />
         </g>
       ))}
-      <g transform="rotate(8 110 190)">
+      <g transform="rotate(16 110 190)">
         <StitchAt x={110} y={84} op={op} dye={dye} size={2.4} />
       </g>
     </>

@@ -107,6 +107,13 @@ const screens: Readonly<Record<string, () => VNode>> = {
   'new fact with its way': () => card({ whole: true }, false, { wayTo: () => taught, clock: null }),
   'new fact with its way, stacked': () =>
     card({ whole: true }, false, { wayTo: () => taught, clock: null, layout: 'stacked' }),
+  'new sum with its way': () =>
+    card({ prompt: 'add-9-7', whole: true }, false, {
+      wayTo: () => ({
+        line: 'Ten and 7, less one.',
+        picture: { what: 'frames', parts: (['one', 'gone'] as const).map((look) => ({ count: 8, look })) },
+      }),
+    }),
   'gap line': () => card({ prompt: 'line-up-5-15-a-0' }),
   'gap line, its rule': () => card({ prompt: 'line-down-12-144-a-2' }),
   'gap line, whole': () => card({ prompt: 'line-up-5-15-a-0', whole: true }),
@@ -180,15 +187,18 @@ describe.each(Object.entries(screens))('%s', (_name, show) => {
       const pad = document.querySelector('.keypad');
       if (card && pad) {
         const [box, keys] = [card.getBoundingClientRect(), pad.getBoundingClientRect()];
-        const parts = [...card.querySelectorAll('.fact, .answer, .way, .story, .cells, .note')];
+        const parts = [
+          ...card.querySelectorAll('.fact, .answer, .way, .strategy-picture, .story, .cells, .note'),
+        ];
         for (const part of parts) {
           const at = part.getBoundingClientRect();
           const isClear = at.bottom <= keys.top + 1 || at.right <= keys.left + 1 || at.left >= keys.right - 1;
-          expect(isClear, `${part.className} under the keys at ${width} by ${height}`).toBe(true);
+          expect(isClear, `${part.getAttribute('class')} under the keys at ${width} by ${height}`).toBe(true);
           const room = Math.min(at.left, at.top, width - at.right, height - at.bottom);
-          expect(room, `${part.className} at ${width} by ${height}, ${box.height}`).toBeGreaterThanOrEqual(
-            -1,
-          );
+          expect(
+            room,
+            `${part.getAttribute('class')} at ${width} by ${height}, ${box.height}`,
+          ).toBeGreaterThanOrEqual(-1);
         }
       }
       cleanup();
