@@ -61,4 +61,4 @@ export const calendar = { weeks: 8, holidayWeek: 4, settledDays: 8 } as const;
  * Today's morning is staged: Wren has done everything, Juniper nothing yet, and of Teo's sheet up to this many throws
  * the first is taken that ends in one of the two lower bands, so that a row waits for him.
  */
-export const stagedThrows = 60;
+export const stagedThrows = 240;

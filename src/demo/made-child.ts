@@ -17,7 +17,7 @@ export interface Traits {
   readonly via: Via;
   /** How often a fact had been met before the first day; from about 60 on it is held in memory. */
   readonly before: (fact: Fact) => number;
-  /** Exposures that one answered card stands for, its card round and lesson included. */
+  /** Exposures that one answered card stands for, its lesson included. */
   readonly learning: number;
   /** Chance of a right answer from memory, and of each step of counting. */
   readonly right: { readonly memory: number; readonly step: number };

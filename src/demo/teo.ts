@@ -16,7 +16,7 @@ export const teo: CrewMember = {
     hand: { firstKeyMs: 390, nextKeyMs: 190, doneMs: 230, spread: 0.18 },
     via: 'touch',
     before: ({ a, b }) => (Math.min(a, b) <= 2 || a === 5 || b === 5 ? 55 : a === b ? 24 : 15 - a - b / 2),
-    learning: 2,
+    learning: 1,
     right: { memory: 0.98, step: 0.985 },
     rushing: { untimed: 0.07, timed: 0.42 },
     checking: 0,

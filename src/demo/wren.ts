@@ -38,7 +38,7 @@ export const wren: CrewMember = {
     hand: { firstKeyMs: 950, nextKeyMs: 520, doneMs: 620, spread: 0.2 },
     via: 'touch',
     before: ({ a, b }) => (Math.min(a, b) <= 1 ? 14 : a === b ? 9 : Math.max(1, 9 - a - b)),
-    learning: 4,
+    learning: 0.5,
     right: { memory: 0.98, step: 0.975 },
     rushing: { untimed: 0.01, timed: 0.02 },
     checking: 0.2,

@@ -123,16 +123,17 @@ function sitDay(log: BoatLog, member: CrewMember, days: ChildDays, day: Day, nth
   }
   const opened = days.plan();
   const taken: Taken[] = [];
+  const isChange = changed.member === member && nth === changed.on;
   for (let now = opened; taken.length < 30; now = days.plan()) {
     const step = now.steps.find(
       (one): one is Taken['step'] =>
-        'plan' in one && (member.choosesCards || one.what !== 'cards' || !one.isChoice),
+        'plan' in one && (member.choosesCards || isChange || one.what !== 'cards' || !one.isChoice),
     );
     if (!step) break;
     const mishap: Mishap | null =
       nth === brokenOffOn && step.what === 'sheet' ? { what: 'stopped', afterCards: 4 } : null;
     taken.push({ step, day: now, sat: days.sitStep(step, { mishap }) });
-    if (changed.member === member && nth === changed.on && step.what === 'cards')
+    if (isChange && taken.length === 1)
       log.add({ kind: 'setStarted', child: member.id, set: changed.to }, days.nowMs());
   }
   const { drafts, moved } = evening(log, member, days, day, nth);

@@ -4,7 +4,7 @@ import { mendingSteps } from './after-sheet';
 import type { DaySource } from './day-source';
 import { type DayTime, fittingLength, fullTime, nothing, type Planned } from './minutes';
 import { planLookBack } from './plan-look-back';
-import { firstCopies, practiceBefore } from './plan-practice';
+import { firstCopies, practiceBefore, practiceLength } from './plan-practice';
 import { planSheet } from './plan-sheet';
 import { nextSpreadPart, planSpread } from './plan-spread';
 import { cardStep, firstTryStep, roundAndSheetMs } from './plan-teaching';
@@ -18,7 +18,8 @@ import type { Step, Waiting } from './step';
 export function stepsToSheet(source: DaySource, before: SheetDay | null, time: DayTime): Planned {
   const sheet = source.change.later?.includes('sheet') ? null : todaysSheet(source, time);
   const { leftMs, cardMs } = time;
-  const fullMs = sheet ? sheetTime(sheet, cardMs) : 0;
+  const practice = sheet ? practiceBefore(source, sheet) : [];
+  const fullMs = sheet ? sheetTime(sheet, cardMs) + practice.length * fullTime(practiceLength, cardMs) : 0;
   const ahead = { cardMs, leftMs: leftMs - fullMs };
   const leastMs = sheet?.clock ? fullMs : Math.min(fullMs, fullTime(rowLength, cardMs));
   const waited = before ? mendingSteps(source, before, { cardMs, leftMs: leftMs - leastMs }) : nothing;
@@ -26,7 +27,7 @@ export function stepsToSheet(source: DaySource, before: SheetDay | null, time: D
   const waits: Waiting[] = [...waited.waits];
   if (!sheet?.spread) steps.push(...teaching(source, sheet, ahead));
   if (sheet && leftMs < cardMs) waits.push({ step: 'sheet', count: 1 });
-  else if (sheet) steps.push(...practiceBefore(source, sheet), { what: 'sheet', plan: sheet });
+  else if (sheet) steps.push(...practice, { what: 'sheet', plan: sheet });
   return { steps, waits };
 }
 

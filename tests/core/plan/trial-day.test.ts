@@ -81,7 +81,12 @@ describe('while a trial is on', () => {
   });
 
   test('a timed day has the child\u2019s own allowance and its thread', () => {
-    const settings = { ...defaultChildSettings, schoolDays: everyDay, allowanceS: 70, sight: 'hidden' } as const;
+    const settings = {
+      ...defaultChildSettings,
+      schoolDays: everyDay,
+      allowanceS: 70,
+      sight: 'hidden',
+    } as const;
     expect(sheetOf(source({ settings })).clock).toEqual({ allowanceMs: 70_000, sight: 'thread' });
   });
 
