@@ -7,12 +7,14 @@ import { ChildrenPage } from './children/children-page';
 import { FactsPage } from './facts/facts-page';
 import { holdFocus } from './hold-focus';
 import { MarkingPage } from './marking/marking-page';
+import { MondayPage } from './monday/monday-page';
 import { OverTimePage } from './over-time/over-time-page';
 import { type Page, place } from './place';
 import { SettingsPage } from './settings/settings-page';
 import { setupStep } from './setup/progress';
 import { Setup } from './setup/setup';
 import { SittingsPage } from './sittings/sittings-page';
+import { SpokenPage } from './spoken/spoken-page';
 import { TodayPage } from './today/today-page';
 import { Top } from './top';
 import { troubleSentence } from './trouble-words';
@@ -67,6 +69,10 @@ function PageBody({ page, desk, gate, isBoat }: PageBodyProps) {
       return <SittingsPage desk={desk} />;
     case 'settings':
       return <SettingsPage desk={desk} gate={isBoat ? null : gate} />;
+    case 'spoken':
+      return <SpokenPage desk={desk} />;
+    case 'monday':
+      return <MondayPage desk={desk} />;
     case 'about':
       return <AboutPage desk={desk} />;
   }

@@ -11,7 +11,10 @@ export type Page =
   | 'children'
   | 'sittings'
   | 'settings'
-  | 'about';
+  | 'about'
+  /** Reached from Today: not in the navigation. */
+  | 'spoken'
+  | 'monday';
 
 /** In the order of the navigation. */
 export const pages: readonly Page[] = [

@@ -9,6 +9,8 @@ const pageNames: Record<Page, string> = {
   sittings: 'Sittings',
   settings: 'Settings',
   about: 'About',
+  spoken: 'Spoken check',
+  monday: 'What to teach on Monday',
 };
 
 export const insideWords = {

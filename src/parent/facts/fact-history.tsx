@@ -6,6 +6,7 @@ import type { Id } from '../../core/record/stamp';
 import { type Answer, thinkOf } from '../../readings/child-log/answer';
 import { sentenceOfFact } from '../../readings/sentences/of-facts';
 import { say } from '../../readings/sentences/say';
+import type { Desk } from '../../state/desk';
 import { causeText } from '../marking/cause-words';
 import { markingWords } from '../marking/words';
 import { Said } from '../parts/said';
@@ -14,9 +15,11 @@ import { turnTo } from '../place';
 import { causesOf } from '../reading/causes';
 import type { ChildReading } from '../reading/child-reading';
 
+import { OwnLine } from './own-line';
 import { factsWords } from './words';
 
 export interface FactHistoryProps {
+  readonly desk: Desk;
   readonly reading: ChildReading;
   readonly fact: Fact;
   readonly onClose: () => void;
@@ -25,7 +28,7 @@ export interface FactHistoryProps {
 const pageful = 20;
 
 /** One fact: what is known of it, and every answer to it, the newest first. */
-export function FactHistory({ reading, fact, onClose }: FactHistoryProps) {
+export function FactHistory({ desk, reading, fact, onClose }: FactHistoryProps) {
   const shown = useSignal(pageful);
   const title = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => title.current?.focus(), []);
@@ -39,6 +42,7 @@ export function FactHistory({ reading, fact, onClose }: FactHistoryProps) {
         {whole}
       </h3>
       {known ? <Said {...say(sentenceOfFact(known), reading.child.name)} /> : <p>{factsWords.notMet}</p>}
+      <OwnLine desk={desk} fact={fact} had={hadBy(reading)} />
       {rows.length > 0 && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable by keyboard
         <section class="table-frame" tabIndex={0} aria-label={factsWords.history(whole)}>
@@ -93,6 +97,12 @@ export function FactHistory({ reading, fact, onClose }: FactHistoryProps) {
       </div>
     </section>
   );
+}
+
+/** Facts right more often than not, on which a strategy may rest. */
+function hadBy({ facts }: ChildReading): ReadonlySet<string> {
+  const known = [...facts.values()].filter(({ state }) => state === 'quick' || state === 'slow');
+  return new Set(known.map(({ fact }) => fact.id));
 }
 
 interface Row {

@@ -51,7 +51,7 @@ function FactsOf({ desk, childId }: { readonly desk: Desk; readonly childId: str
       <p class="hint no-print">{factsWords.lead}</p>
       <StateKey />
       {read.groups.map((group) => (
-        <OperationFacts key={group.op} reading={read.reading} {...group} />
+        <OperationFacts key={group.op} desk={desk} reading={read.reading} {...group} />
       ))}
     </>
   );
@@ -63,7 +63,12 @@ interface Group {
   readonly said: SaidText;
 }
 
-function OperationFacts({ op, readings, said, reading }: Group & { readonly reading: ChildReading }) {
+interface OperationFactsProps extends Group {
+  readonly desk: Desk;
+  readonly reading: ChildReading;
+}
+
+function OperationFacts({ desk, op, readings, said, reading }: OperationFactsProps) {
   const fact = knownFact(place.value.fact ?? '');
   const opened = fact?.op === op ? fact : null;
   const open = (id: FactId | null) => turnTo('facts', { fact: id });
@@ -87,7 +92,7 @@ function OperationFacts({ op, readings, said, reading }: Group & { readonly read
         opened={opened?.id ?? null}
         onOpen={(id) => open(id === opened?.id ? null : id)}
       />
-      {opened && <FactHistory key={opened.id} reading={reading} fact={opened} onClose={close} />}
+      {opened && <FactHistory key={opened.id} desk={desk} reading={reading} fact={opened} onClose={close} />}
       <FactTable op={op} readings={readings} />
     </section>
   );

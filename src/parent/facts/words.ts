@@ -65,6 +65,18 @@ export const factsWords = {
   right: (right: number, of: number) => `${right} of ${of}`,
   atMost: (time: string) => `${time} at most`,
   close: 'Close',
+  way: 'The way shown with it when it is new',
+  toolLine: (line: string) => `The tool’s line: “${line}”`,
+  noLine: 'The tool has no line for it.',
+  ownLine: 'Your own line for it',
+  ownHint: (most: number) =>
+    `Shown to every child in place of the tool’s, with a plain picture. Up to ${most} signs; six words are enough.`,
+  keepLine: 'Keep this line',
+  toolBack: 'Use the tool’s line again',
+  lineKept: (line: string) => `Kept: “${line}”`,
+  lineGone: 'The tool’s line is shown again.',
+  lineEmpty: 'Write a line first, or use the tool’s.',
+  lineLong: (most: number) => `A line has up to ${most} signs.`,
   history: (whole: string) => `Every answer to ${whole}`,
   historyColumns: {
     day: 'Day',

@@ -21,7 +21,7 @@ import { type Entry, partsOf } from './book-of';
 import { Decided } from './decided';
 import { bandSentence, leftSentence, resultSentence, wouldBeSentence } from './result-words';
 import { WholeRulings } from './whole-rulings';
-import { flagSentences, markingWords, purposeNames, rateSentence, waySentence } from './words';
+import { flagSentences, markingWords, rateSentence, sittingName, waySentence } from './words';
 
 export interface SittingReadingProps {
   readonly desk: Desk;
@@ -92,7 +92,7 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
           desk={desk}
           entry={part}
           acting={acting}
-          title={`${purposeNames[part.sat.purpose]} ${index + 1}`}
+          title={`${sittingName(part.sat)} ${index + 1}`}
           causes={causes(part)}
         />
       ))}
@@ -101,8 +101,9 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
 }
 
 function originSentence({ sat }: Entry, household: Household): string {
-  const purpose = purposeNames[sat.purpose];
+  const purpose = sittingName(sat);
   if (sat.set !== null) return markingWords.from(purpose, setName(household, sat.set));
+  if (sat.lookBack) return markingWords.ofKept(purpose);
   return sat.spread ? markingWords.ofSpread(purpose) : markingWords.alone(purpose);
 }
 

@@ -1,6 +1,7 @@
 import { type PromptId, parsePrompt } from '../../core/fact/prompt';
 import { writtenFact } from '../../core/fact/written';
 import { lineAsk, storyWords } from '../../core/gap-line/words';
+import { isCopyRound } from '../../core/hand-round/hand-round';
 import type { Marked } from '../../core/marking/marked';
 import type { Ruling } from '../../core/record/household-record';
 import type { Purpose, Sat } from '../../core/record/sat';
@@ -8,7 +9,7 @@ import { count, sentence } from '../words';
 
 type MarkedPlace = Marked['places'][number];
 
-export const purposeNames: Record<Purpose, string> = {
+const purposeNames: Record<Purpose, string> = {
   sheet: 'Sheet',
   row: 'Extra row',
   mending: 'Corrections',
@@ -18,11 +19,19 @@ export const purposeNames: Record<Purpose, string> = {
   lines: 'Gap lines and stories',
 };
 
+/** What a sitting was, as its purpose and its plan tell. */
+export function sittingName(sat: Pick<Sat, 'purpose' | 'lookBack' | 'twinOf' | 'prompts'>): string {
+  if (sat.lookBack) return 'Look-back';
+  if (sat.twinOf) return 'Twins';
+  return isCopyRound(sat) ? 'Copying numbers' : purposeNames[sat.purpose];
+}
+
 export const markingWords = {
   title: 'Marking',
   none: 'There is no sheet yet.',
   needs: 'What needs you',
   from: (purpose: string, set: string) => `${purpose} from “${set}”.`,
+  ofKept: (purpose: string) => `${purpose} on the kept sets.`,
   ofSpread: (purpose: string) => `${purpose} with a few facts from every set.`,
   alone: (purpose: string) => `${purpose}.`,
   more: 'Show older ones',

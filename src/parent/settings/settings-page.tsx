@@ -2,6 +2,7 @@ import type { Desk } from '../../state/desk';
 import type { Gate } from '../../state/gate';
 import { ChildTabs, chosenChild } from '../children/child-tabs';
 import { Heading } from '../parts/heading';
+import { ChildMorning } from './child-morning';
 import { ChildNumbers } from './child-numbers';
 import { ChildSwitches } from './child-switches';
 import { GateSettings } from './gate-settings';
@@ -25,6 +26,7 @@ export function SettingsPage({ desk, gate }: SettingsPageProps) {
         <section key={child.id} aria-label={settingsWords.forChild(child.name)}>
           <h2>{settingsWords.forChild(child.name)}</h2>
           <ChildSwitches desk={desk} child={child} />
+          <ChildMorning desk={desk} child={child} />
           <ChildNumbers desk={desk} child={child} />
         </section>
       )}

@@ -3,7 +3,7 @@ import type { Desk } from '../../state/desk';
 import { nameOf } from '../children/name-of';
 import { setName } from '../children/set-list';
 import { bookOf, type Entry } from '../marking/book-of';
-import { purposeNames } from '../marking/words';
+import { sittingName } from '../marking/words';
 import { ChildFilter, filteredChild } from '../parts/child-filter';
 import { Heading } from '../parts/heading';
 import { shortDay, spanText } from '../parts/when';
@@ -87,7 +87,7 @@ function SittingRow({ desk, entry }: { readonly desk: Desk; readonly entry: Entr
       <td data-label={columns.child}>{nameOf(household, child)}</td>
       <th scope="row">
         <button type="button" class="link" onClick={() => turnTo('marking', { sitting: sat.id })}>
-          {purposeNames[sat.purpose]}
+          {sittingName(sat)}
         </button>
         {sat.second ? sittingsWords.second : ''}
       </th>

@@ -1,12 +1,15 @@
 import '../../ui/cloth.css';
+import type { FactId } from '../../core/fact/fact';
 import type { Child } from '../../core/household/household';
 import type { ChildDay } from '../../core/plan/plan-day';
 import type { Desk } from '../../state/desk';
 import { WovenEdge } from '../../ui/woven-edge';
 import { useActing } from '../acting';
 import { setName } from '../children/set-list';
+import { promptText } from '../marking/words';
 import { Done } from '../parts/done';
 import { Trouble } from '../parts/trouble';
+import { listed } from '../words';
 import { Needs } from './needs';
 import { OnlyToday } from './only-today';
 import { TodayReadings } from './today-readings';
@@ -46,6 +49,7 @@ export function ChildToday({ desk, child }: ChildTodayProps) {
       )}
       {day && <TrialToday day={day} of={child.trial?.order.length ?? 0} />}
       {day && <TodayReadings desk={desk} child={child} day={day} acting={acting} />}
+      {day?.firstTry && <FirstTryList {...day.firstTry} />}
       {day && <Needs desk={desk} child={child} day={day} acting={acting} />}
       <Done desk={desk} acting={acting} />
       <Trouble sentence={acting.trouble} />
@@ -73,6 +77,20 @@ export function ChildToday({ desk, child }: ChildTodayProps) {
       )}
     </section>
   );
+}
+
+/** What the first try found, for the parent. */
+function FirstTryList({ yours, toTeach }: NonNullable<ChildDay['firstTry']>) {
+  return (
+    <p>
+      {yours.length > 0 ? todayWords.firstTryYours(factsText(yours)) : todayWords.firstTryNone}{' '}
+      {toTeach.length > 0 ? todayWords.firstTryTeach(factsText(toTeach)) : todayWords.firstTryAll}
+    </p>
+  );
+}
+
+function factsText(facts: readonly FactId[]): string {
+  return listed(facts.map(promptText));
 }
 
 /** That the clock of a sheet still to be sat is drawn by lot. */

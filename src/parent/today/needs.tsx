@@ -11,7 +11,8 @@ import { ruledDraft } from '../marking/rule';
 import { rulingText } from '../marking/words';
 import { turnTo } from '../place';
 import { SpreadProposal } from '../spread/spread-proposal';
-import { todayWords } from './words';
+import { DoubtfulSlips, useDoubtfulSlips } from './doubtful-slips';
+import { todayWords, waitedSentence } from './words';
 
 export interface NeedsProps {
   readonly desk: Desk;
@@ -23,7 +24,8 @@ export interface NeedsProps {
 /** What waits for the parent; the child's day never does. */
 export function Needs(props: NeedsProps) {
   const { needs } = props.day;
-  if (needs.length === 0) return null;
+  const slips = useDoubtfulSlips(props);
+  if (needs.length === 0 && slips.length === 0) return null;
   return (
     <>
       <h3>{todayWords.needs}</h3>
@@ -33,6 +35,11 @@ export function Needs(props: NeedsProps) {
             <OneNeed {...props} need={need} />
           </li>
         ))}
+        {slips.length > 0 && (
+          <li key="slips">
+            <DoubtfulSlips desk={props.desk} acting={props.acting} slips={slips} />
+          </li>
+        )}
       </ul>
     </>
   );
@@ -88,11 +95,18 @@ function OneNeed({ desk, child, day, acting, need }: NeedsProps & { readonly nee
         </Line>
       );
     case 'doubtfulSlip':
-      return <Line says={todayWords.doubtfulSlip(need.places.length)}>{read(need.sitting)}</Line>;
+      // The readings see these too, with what each looks like: they are ruled below.
+      return null;
     case 'spokenCheck':
-      return <p>{todayWords.spokenCheck(need.facts.length)}</p>;
+      return (
+        <Line says={todayWords.spokenCheck(need.facts.length)}>
+          <button type="button" onClick={() => turnTo('spoken', { child: child.id })}>
+            {todayWords.openSpoken}
+          </button>
+        </Line>
+      );
     case 'waited':
-      return <p>{todayWords.waited}</p>;
+      return <p>{waitedSentence(need.waits)}</p>;
     case 'proposeClock':
       return (
         <Line says={todayWords.proposeClock(setName(desk.household.value, child.currentSet))}>

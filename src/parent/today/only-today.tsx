@@ -3,7 +3,8 @@ import type { DayChange } from '../../core/record/household-record';
 import type { Desk } from '../../state/desk';
 import type { Acting } from '../acting';
 import { partWords } from '../parts/words';
-import { changeSentences, todayWords } from './words';
+import { sentence } from '../words';
+import { changeSentences, laterNames, laterSteps, todayWords } from './words';
 
 export interface OnlyTodayProps {
   readonly desk: Desk;
@@ -24,6 +25,8 @@ export function OnlyToday({ desk, child, hasSat, isSpread, acting }: OnlyTodayPr
   const drawn = desk.days.value.get(child.id)?.drawn ?? null;
   const usual = { ...child.settings, timed: drawn ? drawn.kind === 'thread' : child.settings.timed };
   const inForce = changeSentences(change, usual);
+  const steps = desk.days.value.get(child.id)?.steps ?? [];
+  const handable = laterSteps(steps);
   const isTimed = change.timed ?? usual.timed;
   const length = change.length ?? child.settings.length;
 
@@ -52,16 +55,17 @@ export function OnlyToday({ desk, child, hasSat, isSpread, acting }: OnlyTodayPr
           ))}
         </ul>
       )}
-      {!hasSat && !change.skip && (
+      {(!hasSat || handable.length > 0) && !change.skip && (
         <details class="no-print">
           <summary>{todayWords.only}</summary>
           <div class="actions">
-            {!isSpread && (
+            {!isSpread && !hasSat && (
               <button type="button" onClick={() => record({ timed: !isTimed }, todayWords.keptToday)}>
                 {isTimed ? todayWords.withoutClock : todayWords.withClock}
               </button>
             )}
             {!isSpread &&
+              !hasSat &&
               shorterLengths
                 .filter((facts) => facts < length)
                 .map((facts) => (
@@ -73,10 +77,28 @@ export function OnlyToday({ desk, child, hasSat, isSpread, acting }: OnlyTodayPr
                     {todayWords.shorter(facts)}
                   </button>
                 ))}
-            <button type="button" onClick={() => record({ skip: true }, todayWords.keptToday)}>
-              {todayWords.skip}
-            </button>
+            {!hasSat && (
+              <button type="button" onClick={() => record({ skip: true }, todayWords.keptToday)}>
+                {todayWords.skip}
+              </button>
+            )}
           </div>
+          {handable.length > 0 && (
+            <>
+              <p>{todayWords.anotherDay}</p>
+              <div class="actions">
+                {handable.map((step) => (
+                  <button
+                    key={step}
+                    type="button"
+                    onClick={() => record({ later: [...(change.later ?? []), step] }, todayWords.keptToday)}
+                  >
+                    {sentence(laterNames[step])}
+                  </button>
+                ))}
+              </div>
+            </>
+          )}
           <p class="hint">{todayWords.endsAtNight}</p>
         </details>
       )}

@@ -1,6 +1,8 @@
 import type { Desk } from '../../state/desk';
+import { isWeekOver } from '../monday/school-week';
 import { Heading } from '../parts/heading';
 import { longDay } from '../parts/when';
+import { turnTo } from '../place';
 import { ChildToday } from './child-today';
 import { todayWords } from './words';
 
@@ -16,6 +18,13 @@ export function TodayPage({ desk }: { readonly desk: Desk }) {
       {children.map((child) => (
         <ChildToday key={child.id} desk={desk} child={child} />
       ))}
+      {children.some((child) => isWeekOver(desk.today.value, child.settings.schoolDays)) && (
+        <div class="actions">
+          <button type="button" onClick={() => turnTo('monday')}>
+            {todayWords.monday}
+          </button>
+        </div>
+      )}
       {children.length > 1 && (
         <div class="actions">
           <button type="button" onClick={() => desk.handOver(null)}>

@@ -1,9 +1,9 @@
 import type { ChildDay } from '../../core/plan/plan-day';
-import type { Step } from '../../core/plan/step';
-import type { DayChange } from '../../core/record/household-record';
+import type { Step, Waiting } from '../../core/plan/step';
+import type { DayChange, LaterStep } from '../../core/record/household-record';
 import type { ChildSettings, HouseholdSettings } from '../../core/record/settings';
 import { resultSentence } from '../marking/result-words';
-import { count, sentence } from '../words';
+import { count, listed, sentence } from '../words';
 
 export const todayWords = {
   title: 'Today',
@@ -49,9 +49,23 @@ export const todayWords = {
   interrupted: 'The sheet was interrupted, so it has no band unless you give it one.',
   doubtfulSlip: (places: number) =>
     `${sentence(count(places, 'wrong answer looks', 'wrong answers look'))} like a slip of the finger.`,
-  waited: 'The day’s minutes were used up. What is left to mend begins the next school day.',
+  slipMeans:
+    'A slip is only put right. A miscalculation is put right and followed by another fact of its kind; that is what happens if you say nothing.',
+  slipRow: (fact: string, given: string, what: string) => `${fact}: wrote ${given}. Looks like: ${what}.`,
+  slip: 'A slip',
+  miscalculation: 'A miscalculation',
+  slipOf: (fact: string) => `A slip: ${fact}`,
+  miscalculationOf: (fact: string) => `A miscalculation: ${fact}`,
+  ruledSlip: (fact: string, isSlip: boolean) => `${fact}: ${isSlip ? 'a slip' : 'a miscalculation'}.`,
   spokenCheck: (facts: number) =>
-    `A spoken check waits: ask ${count(facts, 'fact', 'facts')} aloud when it suits you.`,
+    `A spoken check waits: ask ${count(facts, 'fact', 'facts')} aloud when it suits you. The day does not wait for it.`,
+  openSpoken: 'Open the spoken check',
+  monday: 'What to teach on Monday',
+  firstTryYours: (facts: string) => `First try: had already ${facts}.`,
+  firstTryNone: 'First try: none was had already.',
+  firstTryTeach: (facts: string) => `To teach: ${facts}.`,
+  firstTryAll: 'Nothing of it is to be taught.',
+  anotherDay: 'Another day:',
   proposeClock: (set: string) =>
     `“${set}” is accurate: at least 45 of its last 50 answers without the clock were right. You may turn the clock on. It is yours to leave off.`,
   allArchived: 'No child is being taught at the moment.',
@@ -66,11 +80,13 @@ export function daySentence(
 ): string {
   if (!day) return 'Reading the day …';
   if (day.isSkipped) return 'Skipped for today.';
+  if (day.isFree) return 'No school today: nothing is asked.';
   const last = day.sheets.at(-1);
   if (!last) return notSatSentence(day, settings, set);
   const { ruled, marked } = last;
   const second = ruled.sat.second ? ' It was a second sheet.' : '';
-  const result = `${resultSentence(ruled.sat, marked, names)}${second}`;
+  const lookBack = ruled.sat.lookBack ? 'Look-back: ' : '';
+  const result = `${lookBack}${resultSentence(ruled.sat, marked, names)}${second}`;
   const left = leftToDo(day.steps);
   if (day.isDone || left === '') return `Done. ${result}`;
   return `Sheet done. ${result} Still to do: ${left}.`;
@@ -78,8 +94,13 @@ export function daySentence(
 
 function notSatSentence(day: ChildDay, settings: ChildSettings, set: string): string {
   const sheet = day.steps.find((step) => step.what === 'sheet');
-  if (!sheet) return 'Nothing to do today.';
-  const { clock, prompts, spread } = sheet.plan;
+  if (!sheet) {
+    const left = leftToDo(day.steps);
+    return left === '' ? 'Nothing to do today.' : `Still to do: ${left}.`;
+  }
+  const { clock, prompts, spread, lookBack } = sheet.plan;
+  if (lookBack)
+    return `No sheet yet: today a look-back of ${prompts.length} facts from the kept sets, without the clock.`;
   if (spread)
     return `No sheet yet: ${prompts.length} facts from every set, without the clock; day ${spread.part + 1} of 2.`;
   const way = clock ? `with ${clock.allowanceMs / 1000} s on the clock` : 'without the clock';
@@ -89,10 +110,15 @@ function notSatSentence(day: ChildDay, settings: ChildSettings, set: string): st
 
 function leftToDo(steps: readonly Step[]): string {
   const rows = steps.filter((step) => step.what === 'row').length;
+  const has = (what: Step['what']) => steps.some((step) => step.what === what);
   const parts = [
+    has('firstTry') ? 'a first try' : '',
+    has('cards') ? 'cards' : '',
     rows > 0 ? 'an extra row' : '',
-    steps.some((step) => step.what === 'mending') ? 'mending' : '',
-    steps.some((step) => step.what === 'sheet') ? 'a sheet' : '',
+    has('mending') ? 'mending' : '',
+    has('twin') ? 'twins' : '',
+    has('lines') ? 'gap lines' : '',
+    has('sheet') ? 'a sheet' : '',
   ];
   return parts.filter(Boolean).join(', ');
 }
@@ -112,6 +138,13 @@ export function changeSentences(change: DayChange, settings: ChildSettings): rea
       takeBack: { length: settings.length },
     });
   }
+  const later = change.later ?? [];
+  for (const step of later) {
+    inForce.push({
+      says: laterSentences[step],
+      takeBack: { later: later.filter((other) => other !== step) },
+    });
+  }
   if (change.skip) inForce.push({ says: 'Skipped today.', takeBack: { skip: false } });
   return inForce;
 }
@@ -121,3 +154,69 @@ export interface ChangeInForce {
   readonly says: string;
   readonly takeBack: DayChange;
 }
+
+const laterSentences: Record<LaterStep, string> = {
+  firstTry: 'The first try on another day.',
+  cards: 'The cards on another day.',
+  sheet: 'The sheet on another day.',
+  lookBack: 'A plain sheet today, the look-back next time.',
+  rows: 'The extra rows not today.',
+  mending: 'Mending on another day.',
+  lines: 'Gap lines on another day.',
+};
+
+/** A step as it is handed to another day. */
+export const laterNames: Record<LaterStep, string> = {
+  firstTry: 'the first try',
+  cards: 'the cards',
+  sheet: 'the sheet',
+  lookBack: 'the look-back',
+  rows: 'the extra rows',
+  mending: 'the mending',
+  lines: 'the gap lines',
+};
+
+/** Which of today's steps can be handed to another day. */
+export function laterSteps(steps: readonly Step[]): readonly LaterStep[] {
+  return [...new Set(steps.flatMap((step) => laterOf(step)))];
+}
+
+function laterOf(step: Step): readonly LaterStep[] {
+  switch (step.what) {
+    case 'sheet':
+      return step.plan.lookBack ? ['lookBack', 'sheet'] : ['sheet'];
+    case 'row':
+      return ['rows'];
+    case 'mending':
+    case 'twin':
+      return ['mending'];
+    case 'firstTry':
+    case 'cards':
+    case 'lines':
+      return [step.what];
+    case 'told':
+    case 'practice':
+    case 'piece':
+      return [];
+  }
+}
+
+/** What the day's minutes left undone, and when it comes again. */
+export function waitedSentence(waits: readonly Waiting[]): string {
+  const left = waits.map(({ step, count: many }) => waitingNames[step](many));
+  const tomorrow = waits.some(({ step }) => step === 'mending' || step === 'twin');
+  const rows = waits.some(({ step }) => step === 'row');
+  return [
+    `The day’s minutes are used up. Left undone: ${listed(left)}.`,
+    tomorrow ? ' The mending begins the next school day.' : '',
+    rows ? ' Extra rows do not come again.' : '',
+  ].join('');
+}
+
+const waitingNames: Record<Waiting['step'], (many: number) => string> = {
+  sheet: () => 'the sheet',
+  row: (many) => count(many, 'extra row', 'extra rows'),
+  mending: (many) => count(many, 'fact to mend', 'facts to mend'),
+  twin: (many) => count(many, 'twin', 'twins'),
+  lines: () => 'the gap lines',
+};
