@@ -54,7 +54,7 @@ function SpokenOf({ desk, child }: { readonly desk: Desk; readonly child: Child 
   }
 
   return (
-    <>
+    <div data-holds=".kept:not(:empty)">
       <div class="actions no-print">
         <button type="button" class="quiet" onClick={() => turnTo('today')}>
           {spokenWords.back}
@@ -91,7 +91,7 @@ function SpokenOf({ desk, child }: { readonly desk: Desk; readonly child: Child 
           </div>
         </form>
       )}
-    </>
+    </div>
   );
 }
 

@@ -116,3 +116,21 @@ test('before the first answer it says that there is none', async () => {
   const { findByText } = await openPages(fakeDesk('2026-11-25', twoChildren), 'facts');
   await findByText('No fact has been answered yet.');
 });
+
+test('the parent’s own line for a fact is kept, shown, and given up for the tool’s again', async () => {
+  const desk = boatDesk();
+  const { findByRole, findByLabelText, findByText, container } = await openPages(desk, 'facts');
+  await userEvent.click(await findByRole('button', { name: 'Teo' }));
+  await until(() => expect(container.querySelector('[data-fact="mul-7-8"]')).not.toBeNull());
+  await userEvent.click(container.querySelector('[data-fact="mul-7-8"]') as HTMLElement);
+  await findByText(/^The tool’s line: “/);
+  await userEvent.click(await findByRole('button', { name: 'Keep this line' }));
+  await findByText('Write a line first, or use the tool’s.');
+  await userEvent.fill(await findByLabelText('Your own line for it'), '5, 6, 7, 8: 56 is 7 × 8');
+  await userEvent.keyboard('{Enter}');
+  await findByText('Kept: “5, 6, 7, 8: 56 is 7 × 8”');
+  expect(desk.household.value.lines.get('mul-7-8')).toBe('5, 6, 7, 8: 56 is 7 × 8');
+  expect(await findings(container.querySelector('.fact-history') ?? container)).toEqual([]);
+  await userEvent.click(await findByRole('button', { name: 'Use the tool’s line again' }));
+  await until(() => expect(desk.household.value.lines.has('mul-7-8')).toBe(false));
+});

@@ -125,3 +125,33 @@ test('a switch that can’t be stored stays as it was, and says why', async () =
   await userEvent.click(stacked);
   await until(() => expect([across.checked, stacked.checked]).toEqual([false, true]));
 });
+
+test('the morning’s settings are kept as they are chosen, each with its usual value stated', async () => {
+  const { wren, findByLabelText, getByLabelText, container } = await settings();
+  await userEvent.selectOptions(await findByLabelText('A day’s work lasts at most'), '20 minutes');
+  await until(() => expect(wren()?.minutes).toBe(20));
+  await userEvent.selectOptions(getByLabelText('New facts in a card round'), '3');
+  await until(() => expect(wren()?.newFacts).toBe(3));
+  await userEvent.selectOptions(getByLabelText('New facts in a card round'), 'as many as the child takes in');
+  await until(() => expect(wren()?.newFacts).toBeNull());
+  await userEvent.selectOptions(getByLabelText('A look-back takes the place of'), 'no sheet');
+  await until(() => expect(wren()?.lookBackEvery).toBe(0));
+  await userEvent.click(getByLabelText('Saturday'));
+  await until(() => expect(wren()?.schoolDays).toEqual([1, 2, 3, 4, 5, 6]));
+  await userEvent.click(getByLabelText(/^Card rounds/));
+  await until(() => expect(wren()?.cards).toBe(false));
+  await userEvent.click(getByLabelText(/^End the day with a gap line/));
+  await until(() => expect(wren()?.gapLines).toBe(true));
+  await userEvent.click(getByLabelText(/spoken check waits for you/));
+  await until(() => expect(wren()?.spokenChecks).toBe(false));
+  expect(container.textContent?.match(/[Uu]sually/g)?.length).toBeGreaterThan(12);
+  expect(await findings(container)).toEqual([]);
+});
+
+test('the last school day of a week stays, and the page says why', async () => {
+  const { wren, desk, findByLabelText, findByText } = await settings();
+  await desk.record([{ kind: 'childSettingsChanged', child: 'wren', changes: { schoolDays: [2] } }]);
+  await userEvent.click(await findByLabelText('Tuesday'));
+  await findByText('One school day has to stay.');
+  expect(wren()?.schoolDays).toEqual([2]);
+});

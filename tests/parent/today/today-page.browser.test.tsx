@@ -184,3 +184,48 @@ test('before its second day a spread says which day it is, and changes neither l
   expect(button('With the clock')).toBeUndefined();
   expect(button('10 facts')).toBeUndefined();
 });
+
+test('a wrong answer that looks like a slip is ruled in one tap, and Undo brings the question back', async () => {
+  // 4 × 7 = 28 answered 82: the right digits, turned round.
+  const prompts = promptsOf('times-7', 25);
+  const turned = allRight(prompts, 2500).map((one, place) =>
+    prompts[place] === 'mul-4-7' ? { gave: '82', ms: 2500 } : one,
+  );
+  const sheet = madeSat(prompts, turned, { child: 'teo', set: 'times-7' });
+  const { desk, card, press, says, button } = await todayOf('Teo', [sheet]);
+  await says('4 × 7: wrote 82. Looks like: the right digits, turned round.');
+  expect(await findings(card)).toEqual([]);
+  await press('A slip: 4 × 7');
+  await says('4 × 7: a slip.');
+  expect(desk.drafts.at(-1)).toMatchObject({
+    kind: 'ruled',
+    child: 'teo',
+    ruling: { what: 'slip', place: prompts.indexOf('mul-4-7'), slip: true },
+  });
+  await press('Undo');
+  await until(() => expect(button('A miscalculation: 4 × 7')).toBeDefined());
+});
+
+test('in two taps a step is handed to another day, and comes back with Undo', async () => {
+  const { desk, press, says, button } = await todayOf('Teo');
+  await press('Only today …');
+  await press('The sheet');
+  await says('The sheet on another day.');
+  expect(desk.drafts.at(-1)).toMatchObject({
+    kind: 'dayChanged',
+    child: 'teo',
+    change: { later: ['sheet'] },
+  });
+  await until(() => expect(button('The sheet')).toBeUndefined());
+  await press('Undo: The sheet on another day.');
+  await until(() => expect(button('The sheet')).toBeDefined());
+});
+
+test('on the last school day of the week one tap leads to what to teach on Monday', async () => {
+  const friday = await openPages(fakeDesk('2026-11-27', twoChildren));
+  await userEvent.click(await friday.findByRole('button', { name: 'What to teach on Monday' }));
+  await friday.findByRole('heading', { level: 1, name: 'What to teach on Monday 30 November 2026' });
+  const wednesday = await openPages(fakeDesk('2026-11-25', twoChildren));
+  await wednesday.findByRole('region', { name: 'Teo' });
+  expect(wednesday.queryByRole('button', { name: 'What to teach on Monday' })).toBeNull();
+});

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Draft } from '../../../src/core/record/record';
 import { defaultChildSettings, defaultHouseholdSettings } from '../../../src/core/record/settings';
-import { changeSentences, daySentence } from '../../../src/parent/today/words';
+import { changeSentences, daySentence, laterSteps, waitedSentence } from '../../../src/parent/today/words';
 import { fakeDesk } from '../fake-desk';
 import { teosSheet, twoChildren, wrensSheet } from '../made-household';
 
@@ -36,10 +36,10 @@ test('today’s change is in the line', () => {
 
 test('a sheet sat is told with its result and what is left', () => {
   expect(lineOf('wren', [wrensSheet()])).toBe(
-    'Sheet done. 9 of 10 right, without a clock. Still to do: mending.',
+    'Sheet done. 9 of 10 right, without a clock. Still to do: mending, twins.',
   );
   expect(lineOf('teo', [teosSheet()])).toBe(
-    'Sheet done. Loose: 14 right by the bell, of 25. Still to do: an extra row, mending.',
+    'Sheet done. Loose: 14 right by the bell, of 25. Still to do: an extra row, mending, twins.',
   );
 });
 
@@ -64,4 +64,55 @@ test('each change that stands has its own sentence and its own way back', () => 
 
 test('a change that changes nothing is not told', () => {
   expect(changeSentences({ timed: false, length: 25, skip: false }, defaultChildSettings)).toEqual([]);
+});
+
+test('what the minutes left undone is named, with when it comes again', () => {
+  expect(
+    waitedSentence([
+      { step: 'row', count: 1 },
+      { step: 'mending', count: 4 },
+      { step: 'twin', count: 2 },
+    ]),
+  ).toBe(
+    'The day’s minutes are used up. Left undone: one extra row, four facts to mend and two twins. The mending begins the next school day. Extra rows do not come again.',
+  );
+  expect(waitedSentence([{ step: 'sheet', count: 1 }])).toBe(
+    'The day’s minutes are used up. Left undone: the sheet.',
+  );
+});
+
+test('every step a child can sit can be handed to another day, mending with its twins as one', () => {
+  const plan = fakeDesk('2026-11-25', twoChildren)
+    .days.value.get('teo')
+    ?.steps.find((step) => 'plan' in step);
+  const sat = plan && 'plan' in plan ? plan.plan : null;
+  if (!sat) throw new Error('Teo has nothing to sit');
+  expect(
+    laterSteps([
+      { what: 'told' },
+      { what: 'practice', plan: sat },
+      { what: 'firstTry', plan: sat },
+      { what: 'sheet', plan: { ...sat, lookBack: true } },
+      { what: 'row', plan: sat },
+      { what: 'mending', plan: sat, gave: [] },
+      { what: 'twin', plan: sat },
+      { what: 'lines', plan: sat },
+      { what: 'piece' },
+    ]),
+  ).toEqual(['firstTry', 'lookBack', 'sheet', 'rows', 'mending', 'lines']);
+});
+
+test('each step handed on has its sentence, and its own way back keeps the others', () => {
+  expect(changeSentences({ later: ['cards', 'rows'] }, defaultChildSettings)).toEqual([
+    { says: 'The cards on another day.', takeBack: { later: ['rows'] } },
+    { says: 'The extra rows not today.', takeBack: { later: ['cards'] } },
+  ]);
+});
+
+test('a day without school says so', () => {
+  const line = fakeDesk('2026-11-28', [...twoChildren, wrensSheet()]);
+  const [wren] = line.household.value.children;
+  expect(
+    daySentence(line.days.value.get('wren') ?? null, wren?.settings ?? defaultChildSettings, names, ''),
+  ).toBe('No school today: nothing is asked.');
 });
