@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useMemo } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { FactId } from '../../core/fact/fact';
 import { parseFact } from '../../core/fact/fact';
 import { writtenFact, writtenWhole } from '../../core/fact/written';
@@ -36,6 +36,12 @@ function SpokenOf({ desk, child }: { readonly desk: Desk; readonly child: Child 
   const need = needs.find(({ what }) => what === 'spokenCheck');
   const facts = need?.what === 'spokenCheck' ? need.facts : [];
   const markOf = (fact: FactId) => draft(`spoken-${child.id}-${fact}`);
+  const page = useRef<HTMLDivElement>(null);
+  const done = acting.done.value;
+  // The form goes with what it kept: the focus stays with its Undo.
+  useLayoutEffect(() => {
+    if (done) page.current?.querySelector<HTMLElement>('.kept')?.focus();
+  }, [done]);
   const left = facts.filter(({ fact }) => markOf(fact).value === '').length;
 
   async function keep(event: Event) {
@@ -54,7 +60,7 @@ function SpokenOf({ desk, child }: { readonly desk: Desk; readonly child: Child 
   }
 
   return (
-    <div data-holds=".kept:not(:empty)">
+    <div ref={page}>
       <div class="actions no-print">
         <button type="button" class="quiet" onClick={() => turnTo('today')}>
           {spokenWords.back}
