@@ -177,7 +177,7 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
       if (step?.what === 'mending') goOn(step);
     },
     sittingEnded({ child, purpose, day }) {
-      if (purpose === 'practice' || day !== today.day.value) return;
+      if (day !== today.day.value) return;
       const isDone = isDayDone(child);
       const yours = book.days.value.get(child)?.firstTry?.yours ?? [];
       if (purpose === 'firstTry' && yours.length > 0) hearing.value = child;

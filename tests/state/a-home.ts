@@ -1,4 +1,5 @@
 import { parsePrompt } from '../../src/core/fact/prompt';
+import type { Step } from '../../src/core/plan/step';
 import type { Draft } from '../../src/core/record/record';
 import type { Key, Sat } from '../../src/core/record/sat';
 import { isLog, type Log, openLog } from '../../src/log/log';
@@ -42,15 +43,15 @@ export async function openHome({
   return { app, name, ports, sounds };
 }
 
-/** A child with a set, ready for a first sheet of five. */
+/** A child with a set, ready for a first sheet of five; without card rounds unless they are asked for. */
 export function childDrafts(
   child: string,
   name: string,
-  over: { readonly timed?: boolean } = {},
+  over: { readonly timed?: boolean; readonly cards?: boolean } = {},
 ): readonly Draft[] {
   return [
     { kind: 'childAdded', child, name, edge: name.length },
-    { kind: 'childSettingsChanged', child, changes: { length: 5, ...over } },
+    { kind: 'childSettingsChanged', child, changes: { length: 5, cards: false, ...over } },
     { kind: 'setStarted', child, set: 'times-3' },
   ];
 }
@@ -89,6 +90,29 @@ export function takeStep(home: Home, does?: (card: number) => Does): string {
   home.app.kiosk.goOn(step);
   sitAll(home, does);
   return step.what;
+}
+
+/** Goes through the day up to a step, all right, past cards the child may leave out; the step itself is not taken. */
+export function goTo(home: Home, what: Step['what']): void {
+  const { kiosk } = home.app;
+  for (let steps = 0; steps < 20; steps += 1) {
+    const screen = kiosk.screen.value;
+    if (screen.on === 'yours') kiosk.leaveYours();
+    else if (screen.on === 'piece') kiosk.leavePiece();
+    else if (screen.on !== 'next' || screen.step.what === what) return;
+    else if (screen.step.what === 'cards' && screen.step.isChoice) kiosk.goStraight();
+    else takeStep(home);
+    const { value: now } = kiosk.screen;
+    if (now.on === 'sitting') {
+      if (now.run.plan.purpose === what) return;
+      sitAll(home);
+    }
+  }
+}
+
+/** Goes through all that is left of the day, all right, to its rest. */
+export function goToRest(home: Home): void {
+  goTo(home, 'piece');
 }
 
 /** Waits until all that was given to the store is in it. */

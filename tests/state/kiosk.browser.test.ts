@@ -1,5 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { answer, childDrafts, type Home, on, openHome, sats, settled, sitAll, takeStep } from './a-home';
+import {
+  answer,
+  childDrafts,
+  goTo,
+  goToRest,
+  type Home,
+  on,
+  openHome,
+  sats,
+  settled,
+  sitAll,
+  takeStep,
+} from './a-home';
 import { morningOf } from './fake-ports';
 
 const ann = childDrafts('ann', 'Ann');
@@ -39,24 +51,53 @@ describe('who comes first', () => {
 });
 
 describe('a first day', () => {
-  test('told, practice, sheet, piece, mending, the piece whole, rest', async () => {
+  test('told, copies, first try, what is yours, sheet, piece, mending, its twin, copies, the piece whole, rest', async () => {
     const home = await openHome({ records: ann });
     const { kiosk } = home.app;
     kiosk.pick('ann');
     expect(takeStep(home)).toBe('told');
-    expect(up(home)).toBe('next: practice');
-    takeStep(home);
-    expect(up(home)).toBe('next: sheet');
+    expect(takeStep(home)).toBe('practice');
+    expect(takeStep(home)).toBe('firstTry');
+    expect(on(home, 'yours').facts).toHaveLength(17);
+    kiosk.leaveYours();
+    goTo(home, 'sheet');
     takeStep(home, (card) => (card === 1 ? 'wrong' : 'right'));
     expect(on(home, 'piece').day.isDone).toBe(false);
     kiosk.leavePiece();
     expect(on(home, 'sitting').run.plan.purpose).toBe('mending');
     sitAll(home);
+    expect(takeStep(home)).toBe('twin');
+    expect(takeStep(home)).toBe('practice');
     expect(on(home, 'piece').day.isDone).toBe(true);
     kiosk.leavePiece();
     expect(on(home, 'rest').following).toBeNull();
-    expect(home.sounds).toEqual(['start', 'start', 'start', 'finished']);
-    expect((await sats(home, 'ann')).map(({ purpose }) => purpose)).toEqual(['practice', 'sheet', 'mending']);
+    expect(home.sounds.at(-1)).toBe('finished');
+    expect(home.sounds.filter((sound) => sound === 'finished')).toHaveLength(1);
+    const purposes = (await sats(home, 'ann')).map(({ purpose }) => purpose);
+    expect(purposes).toEqual(['practice', 'firstTry', 'sheet', 'mending', 'mending', 'practice']);
+  });
+
+  test('where cards are the child’s choice they come first, or it goes straight to the sheet', async () => {
+    const home = await openHome({ records: childDrafts('ann', 'Ann', { cards: true }) });
+    const { kiosk } = home.app;
+    kiosk.pick('ann');
+    goTo(home, 'cards');
+    expect(on(home, 'next').step).toMatchObject({ what: 'cards', isChoice: true });
+    kiosk.goStraight();
+    expect(on(home, 'sitting').run.plan.purpose).toBe('sheet');
+    sitAll(home);
+    goToRest(home);
+    expect((await sats(home, 'ann')).map(({ purpose }) => purpose)).not.toContain('cards');
+  });
+
+  test('one more sheet is sat at the child’s own wish, as a second one', async () => {
+    const home = await openHome({ records: ann });
+    home.app.kiosk.pick('ann');
+    goToRest(home);
+    home.app.kiosk.again();
+    expect(on(home, 'sitting').run.plan).toMatchObject({ purpose: 'sheet', second: true });
+    sitAll(home);
+    expect(on(home, 'piece').day.sheets).toHaveLength(2);
   });
 
   test('being told is remembered within the page, and for good once something was sat', async () => {
@@ -69,7 +110,7 @@ describe('a first day', () => {
     takeStep(reloaded);
     takeStep(reloaded);
     await settled(reloaded);
-    expect(up(await openHome(reloaded))).toBe('next: sheet');
+    expect(up(await openHome(reloaded))).toBe('next: firstTry');
   });
 
   test('a tap that comes twice begins one sitting', async () => {
@@ -105,8 +146,7 @@ describe('a first day', () => {
   test('a timed sheet with too few right goes on through its rows to what is still to mend', async () => {
     const home = await openHome({ records: childDrafts('ann', 'Ann', { timed: true }) });
     home.app.kiosk.pick('ann');
-    takeStep(home);
-    takeStep(home);
+    goTo(home, 'sheet');
     takeStep(home, () => 'wrong');
     expect(up(home)).toBe('piece');
     home.app.kiosk.leavePiece();
@@ -114,7 +154,8 @@ describe('a first day', () => {
     expect(takeStep(home, firstWrong)).toBe('row');
     expect(takeStep(home, firstWrong)).toBe('row');
     expect(takeStep(home)).toBe('mending');
-    expect(on(home, 'piece').day.isDone).toBe(true);
+    goTo(home, 'piece');
+    expect(on(home, 'rest').day.isDone).toBe(true);
   });
 });
 
@@ -153,8 +194,7 @@ describe('a grown-up in between', () => {
   test('may stop the sheet: what was answered stays', async () => {
     const home = await openHome({ records: ann });
     home.app.kiosk.pick('ann');
-    takeStep(home);
-    takeStep(home);
+    goTo(home, 'sheet');
     home.app.kiosk.goOn(on(home, 'next').step);
     answer(on(home, 'sitting').run, home.ports);
     home.app.kiosk.openGrownUps();
@@ -181,8 +221,7 @@ describe('the device goes round', () => {
   async function restingAnn(): Promise<Home> {
     const home = await openHome({ records: [...ann, ...bo] });
     home.app.kiosk.pick('ann');
-    for (const _ of ['told', 'practice', 'sheet']) takeStep(home);
-    home.app.kiosk.leavePiece();
+    goToRest(home);
     return home;
   }
 
@@ -192,8 +231,7 @@ describe('the device goes round', () => {
     home.app.kiosk.handOver();
     expect(on(home, 'handOver').to.id).toBe('bo');
     home.app.kiosk.pick('bo');
-    for (const _ of ['told', 'practice', 'sheet']) takeStep(home);
-    home.app.kiosk.leavePiece();
+    goToRest(home);
     expect(on(home, 'rest').following).toBeNull();
     home.app.kiosk.handOver();
     expect(on(home, 'whose').children.map(({ isDone }) => isDone)).toEqual([true, true]);
@@ -245,7 +283,7 @@ describe('the device goes round', () => {
   test('what was missed and never mended begins the next day', async () => {
     const home = await openHome({ records: ann });
     home.app.kiosk.pick('ann');
-    for (const _ of ['told', 'practice']) takeStep(home);
+    goTo(home, 'sheet');
     takeStep(home, () => 'skip');
     home.ports.setWallClock(morningOf('2026-03-03'));
     home.app.kiosk.pick('ann');

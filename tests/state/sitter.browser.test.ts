@@ -4,6 +4,7 @@ import { readHistory } from '../../src/log/reads';
 import {
   answer,
   childDrafts,
+  goTo,
   type Home,
   logOf,
   on,
@@ -21,8 +22,7 @@ const ann = childDrafts('ann', 'Ann');
 async function midSheet(records = ann): Promise<Home> {
   const home = await openHome({ records });
   home.app.kiosk.pick('ann');
-  takeStep(home);
-  takeStep(home);
+  goTo(home, 'sheet');
   home.app.kiosk.goOn(on(home, 'next').step);
   for (const _ of [1, 2]) answer(on(home, 'sitting').run, home.ports);
   await settled(home);
@@ -41,7 +41,10 @@ describe('while a sheet is sat', () => {
     answer(on(home, 'sitting').run, home.ports, 'wrong');
     await settled(home);
     expect((await openJournals(log))[0]?.visits).toHaveLength(3);
-    expect(await readHistory(log)).toHaveLength(1);
+    expect((await readHistory(log)).map((one) => one.kind === 'sat' && one.purpose)).toEqual([
+      'practice',
+      'firstTry',
+    ]);
   });
 
   test('finishing seals the journal into one record under the same id', async () => {
@@ -88,7 +91,8 @@ describe('while a sheet is sat', () => {
     home.ports.pass(16 * 3_600_000);
     sitAll(home);
     await settled(home);
-    expect((await sats(home, 'ann')).map(({ day }) => day)).toEqual(['2026-03-02', '2026-03-02']);
+    const days = (await sats(home, 'ann')).map(({ day }) => day);
+    expect(days).toEqual(['2026-03-02', '2026-03-02', '2026-03-02']);
     expect(home.app.desk.today.value).toBe('2026-03-03');
   });
 });
@@ -103,7 +107,7 @@ describe('broken off', () => {
     reloaded.app.kiosk.carryOn();
     expect(on(reloaded, 'sitting').run.card.value.prompt).toBe(prompt);
     sitAll(reloaded);
-    const [, sheet] = await sats(reloaded, 'ann');
+    const sheet = (await sats(reloaded, 'ann')).find(({ purpose }) => purpose === 'sheet');
     expect(sheet).toMatchObject({ ended: 'finished', away: [{ why: 'torn', afterVisits: 2 }] });
     expect(sheet?.visits.map(({ place }) => place)).toEqual([0, 1, 2, 3, 4]);
     const onsets = sheet?.visits.map(({ onsetMs }) => onsetMs ?? 0) ?? [];
@@ -121,7 +125,7 @@ describe('broken off', () => {
     home = await openHome(home);
     home.app.kiosk.carryOn();
     sitAll(home);
-    const [, sheet] = await sats(home, 'ann');
+    const sheet = (await sats(home, 'ann')).find(({ purpose }) => purpose === 'sheet');
     expect(sheet?.visits.filter(({ end }) => end === 'taken').map(({ place }) => place)).toEqual([
       0, 1, 2, 3, 4,
     ]);
@@ -132,11 +136,11 @@ describe('broken off', () => {
     const home = await midSheet();
     const today = await openHome({ name: home.name, ports: fakePorts('2026-03-03') });
     expect(today.app.kiosk.isBetween.value).toBe(true);
-    const [, sheet] = await sats(today, 'ann');
+    const sheet = (await sats(today, 'ann')).find(({ purpose }) => purpose === 'sheet');
     expect(sheet).toMatchObject({ day: '2026-03-02', ended: 'torn' });
     expect(sheet?.visits).toHaveLength(2);
     expect(await openJournals(await logOf(today))).toEqual([]);
-    expect(on(today, 'next').step.what).toBe('sheet');
+    expect(on(today, 'next').step.what).toBe('practice');
   });
 
   test('a sheet whose last answer was kept, but not its sealing, is sealed as finished', async () => {
@@ -174,7 +178,7 @@ describe('broken off', () => {
     const reloaded = await openHome(home);
     reloaded.app.kiosk.carryOn();
     sitAll(reloaded);
-    const [, sheet] = await sats(reloaded, 'ann');
+    const sheet = (await sats(reloaded, 'ann')).find(({ purpose }) => purpose === 'sheet');
     const times = sheet?.visits.flatMap(({ onsetMs, endMs }) => [onsetMs ?? 0, endMs ?? 0]) ?? [];
     expect(times).toEqual(times.toSorted((x, y) => x - y));
   });

@@ -12,7 +12,7 @@ import type { SheetDay } from './sheet-day';
 import type { Step, Waiting } from './step';
 
 /**
- * The way to today's sheet: numbers to copy, the mending that waited, a first try or cards, the sheet. What comes before
+ * The way to today's sheet: the mending that waited, numbers to copy, a first try or cards, the sheet. What comes before
  * the sheet leaves it its time, the mending that of the shortest one. On a look-back nothing is taught before: no help on checks (common practice, no source).
  */
 export function stepsToSheet(source: DaySource, before: SheetDay | null, time: DayTime): Planned {
@@ -23,7 +23,7 @@ export function stepsToSheet(source: DaySource, before: SheetDay | null, time: D
   const ahead = { cardMs, leftMs: leftMs - fullMs };
   const leastMs = sheet?.clock ? fullMs : Math.min(fullMs, fullTime(rowLength, cardMs));
   const waited = before ? mendingSteps(source, before, { cardMs, leftMs: leftMs - leastMs }) : nothing;
-  const steps: Step[] = [...(sheet || waited.steps.length > 0 ? firstCopies(source) : []), ...waited.steps];
+  const steps: Step[] = [...waited.steps, ...(sheet ? firstCopies(source) : [])];
   const waits: Waiting[] = [...waited.waits];
   if (!sheet?.spread) steps.push(...teaching(source, sheet, ahead));
   if (sheet && leftMs < cardMs) waits.push({ step: 'sheet', count: 1 });

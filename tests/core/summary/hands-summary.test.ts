@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PromptId } from '../../../src/core/fact/prompt';
 import { copyNumbers } from '../../../src/core/hand-round/hand-round';
-import type { KeyPress, Sat } from '../../../src/core/record/sat';
+import type { KeyPress, Sat, SittingPlan } from '../../../src/core/record/sat';
 import { summarize } from '../../../src/core/summary/summarize';
 import { type Act, ruled, sit } from '../plan/sit';
 
@@ -13,12 +13,20 @@ function satOf(
   tookMs = 1000,
   act: Act = 'right',
 ): Sat {
-  const plan = {
-    ...{ child: 'ann', purpose: 'practice', of: null, set: null, seed: 1, prompts, clock: null },
-    ...{ takesItself: false, onWrong: 'goOn', keepTimes: true },
-  } as const;
+  const plan: SittingPlan = {
+    child: 'ann',
+    purpose: over.purpose ?? 'practice',
+    of: null,
+    set: null,
+    seed: 1,
+    prompts,
+    clock: null,
+    takesItself: false,
+    onWrong: 'goOn',
+    keepTimes: true,
+  };
   return {
-    ...sit({ ...plan, purpose: over.purpose ?? 'practice' }, over.day ?? day, { act: () => act, tookMs }),
+    ...sit(plan, over.day ?? day, { act: () => act, tookMs }),
     ...over,
   };
 }
