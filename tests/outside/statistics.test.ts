@@ -1,5 +1,6 @@
 import { mean, sampleStandardDeviation } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
+import { evenMemoryStrength, memoryStrength, recallTime } from '../../src/core/memory/memory-strength';
 import { makeDice } from '../../src/core/sheet/dice';
 import { betaBelow } from '../../src/readings/statistics/beta';
 import { binomialUpTo } from '../../src/readings/statistics/binomial';
@@ -7,11 +8,6 @@ import { hodgesLehmann } from '../../src/readings/statistics/hodges-lehmann';
 import { leastSquares } from '../../src/readings/statistics/least-squares';
 import { logNormalMean, logNormalQuantile } from '../../src/readings/statistics/log-normal';
 import { exactMcNemar } from '../../src/readings/statistics/mcnemar';
-import {
-  evenMemoryStrength,
-  memoryStrength,
-  recallTime,
-} from '../../src/core/memory/memory-strength';
 import { robustSpread, spreadsOut } from '../../src/readings/statistics/robust-spread';
 import { jamesStein, meanWeight, shrink, varianceParts } from '../../src/readings/statistics/shrinkage';
 import { signFlip } from '../../src/readings/statistics/sign-flip';
