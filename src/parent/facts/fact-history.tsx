@@ -42,7 +42,6 @@ export function FactHistory({ desk, reading, fact, onClose }: FactHistoryProps) 
         {whole}
       </h3>
       {known ? <Said {...say(sentenceOfFact(known), reading.child.name)} /> : <p>{factsWords.notMet}</p>}
-      <OwnLine desk={desk} fact={fact} had={hadBy(reading)} />
       {rows.length > 0 && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable by keyboard
         <section class="table-frame" tabIndex={0} aria-label={factsWords.history(whole)}>
@@ -80,6 +79,7 @@ export function FactHistory({ desk, reading, fact, onClose }: FactHistoryProps) 
           </table>
         </section>
       )}
+      <OwnLine desk={desk} fact={fact} had={hadBy(reading)} />
       <div class="actions no-print">
         {rows.length > shown.value && (
           <button
