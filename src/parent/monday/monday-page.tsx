@@ -68,17 +68,23 @@ function Teaching({ untried, isLookBack, fresh, hasCards }: ToTeach) {
     <>
       {isLookBack && <p>{mondayWords.lookBack}</p>}
       {untried > 0 && <p>{mondayWords.firstTry(untried)}</p>}
-      {fresh.length > 0 && <NewFacts facts={fresh} />}
+      {fresh.length > 0 && <NewFacts facts={fresh} isAfter={isLookBack} />}
       {isPlain && <p>{hasCards ? mondayWords.nothingNew : mondayWords.cardsOff}</p>}
     </>
   );
 }
 
-function NewFacts({ facts }: { readonly facts: readonly NewFact[] }) {
+interface NewFactsProps {
+  readonly facts: readonly NewFact[];
+  /** They come the day after a look-back. */
+  readonly isAfter: boolean;
+}
+
+function NewFacts({ facts, isAfter }: NewFactsProps) {
   const { how } = mondayWords;
   return (
     <>
-      <h3>{mondayWords.fresh(facts.length)}</h3>
+      <h3>{isAfter ? mondayWords.freshAfter(facts.length) : mondayWords.fresh(facts.length)}</h3>
       <p class="hint">{mondayWords.freshWhy}</p>
       <table class="plain stacks">
         <thead>

@@ -6,6 +6,7 @@ import { markSat } from '../../core/marking/mark-sat';
 import { factStrength } from '../../core/memory/fact-strength';
 import { daysBetween } from '../../core/memory/memory-strength';
 import { planDay } from '../../core/plan/plan-day';
+import type { DayChange } from '../../core/record/household-record';
 import type { Day } from '../../core/record/stamp';
 import { strategyFor } from '../../core/strategy/strategy-for';
 import { strategyLine } from '../../core/strategy/words';
@@ -48,15 +49,14 @@ export function toTeachOn(day: Day, { household, history, child, today }: TeachS
   const own = history.children.get(child.id) ?? noHistory;
   const summary = resumeSummary(emptySummary, own.sittings);
   const facts = dayFacts(household, child.id);
-  const { steps } = planDay({
-    child: child.id,
-    today: day,
-    ...facts,
-    change: {},
-    sittings: own.sittings.filter(({ sat }) => daysBetween(sat.day, today) <= planDays),
-    summary,
-  });
-  const cards = steps.find((step) => step.what === 'cards');
+  const sittings = own.sittings.filter(({ sat }) => daysBetween(sat.day, today) <= planDays);
+  const planWith = (change: DayChange) =>
+    planDay({ child: child.id, today: day, ...facts, change, sittings, summary });
+  const { steps } = planWith({});
+  const isLookBack = steps.some((step) => step.what === 'sheet' && step.plan.lookBack);
+  // A look-back has no cards before it: the facts named are those of the day after.
+  const taught = isLookBack ? planWith({ later: ['lookBack'] }).steps : steps;
+  const cards = taught.find((step) => step.what === 'cards');
   const tried = steps.find((step) => step.what === 'firstTry');
   const isCards = cards?.what === 'cards';
   const had = new Set<string>(isCards ? cards.had : []);
@@ -64,7 +64,7 @@ export function toTeachOn(day: Day, { household, history, child, today }: TeachS
     hasSet: facts.set !== null,
     hasCards: child.settings.cards,
     untried: tried?.what === 'firstTry' ? tried.plan.prompts.length : 0,
-    isLookBack: steps.some((step) => step.what === 'sheet' && step.plan.lookBack),
+    isLookBack,
     fresh: (isCards ? cards.fresh : []).flatMap((id) => newFact(id, had, household)),
     missed: missedLately(own, summary, child, today),
     faded: fadedAmong([...(facts.set?.facts ?? []), ...facts.kept], summary, today),

@@ -13,6 +13,7 @@ export const mondayWords = {
   noSet: 'No set is chosen, so there is nothing to teach.',
   set: (name: string) => `At “${name}”.`,
   fresh: (many: number) => `New in the cards: ${count(many, 'fact', 'facts')}`,
+  freshAfter: (many: number) => `New in the cards on the day after: ${count(many, 'fact', 'facts')}`,
   freshWhy:
     'The next of the set that were not right at the first try, those that did not stay last time before the others.',
   firstTry: (many: number) =>
@@ -28,7 +29,9 @@ export const mondayWords = {
   missedNone: 'Nothing was missed and is still open.',
   missedWhy: 'Wrong or skipped on a sheet, and not right at its last answer.',
   missedFact: (fact: FactId, times: number) =>
-    times === 1 ? promptText(fact) : `${promptText(fact)} (${count(times, 'time', 'times')})`,
+    times === 1
+      ? promptText(fact)
+      : `${promptText(fact)} (${times === 2 ? 'twice' : count(times, 'time', 'times')})`,
   faded: 'Likeliest to have faded',
   fadedNone: 'Nothing has been left for as long as two weeks.',
   fadedWhy: 'Not right at first try for two weeks or longer, the longest forgotten first.',

@@ -1,14 +1,8 @@
 import { expect, test } from 'vitest';
+import { copyNumbers } from '../../../src/core/hand-round/hand-round';
 import type { Marked, MarkedPlace } from '../../../src/core/marking/marked';
-import type { Sat } from '../../../src/core/record/sat';
-import {
-  flagSentences,
-  outcomeText,
-  promptText,
-  rateSentence,
-  rulingText,
-  waySentence,
-} from '../../../src/parent/marking/words';
+import type { Purpose, Sat, Sat } from '../../../src/core/record/sat';
+import { flagSentences, outcomeText, promptText, rateSentence, rulingText, sittingName, waySentence } from '../../../src/parent/marking/words';
 import { teosSheet, wrensSheet } from '../made-household';
 
 const place: MarkedPlace = {
@@ -83,4 +77,19 @@ test('each ruling is a line that names its fact, child or number of rows', () =>
   expect(text({ what: 'wrongChild', child: 'wren' })).toBe('It was Wren who sat it.');
   expect(text({ what: 'rows', rows: 0 })).toBe('No extra rows.');
   expect(text({ what: 'rows', rows: 2 })).toBe('Two extra rows sent.');
+});
+
+test('every kind of sitting is named in plain words, by its plan where the purpose does not tell', () => {
+  const named = (purpose: Purpose, more: Partial<Sat> = {}) => sittingName({ purpose, prompts: [], ...more });
+  expect(named('sheet')).toBe('Sheet');
+  expect(named('sheet', { lookBack: true })).toBe('Look-back');
+  expect(named('mending')).toBe('Corrections');
+  expect(named('mending', { twinOf: ['mul-7-8'] })).toBe('Twins');
+  expect(named('practice')).toBe('Practice of the keys');
+  expect(named('practice', { prompts: copyNumbers(1) })).toBe('Copying numbers');
+  expect([named('cards'), named('firstTry'), named('lines')]).toEqual([
+    'Card round',
+    'First try',
+    'Gap lines and stories',
+  ]);
 });

@@ -46,3 +46,25 @@ test('the boat’s page holds every child and is fit to be printed', async () =>
   }
   expect(await findings(view.container)).toEqual([]);
 });
+
+test('before a look-back nothing is taught, and the new facts are named for the day after', async () => {
+  const prompts = promptsOf('times-7', setById('times-7')?.facts.length ?? 0);
+  const teos = { child: 'teo', set: 'times-7' } as const;
+  const did = allRight(prompts, 2000).map((one, place) =>
+    prompts[place] === 'mul-7-8' ? { gave: '11', ms: 2000 } : one,
+  );
+  const sheets = ['2026-11-23', '2026-11-24', '2026-11-25', '2026-11-26'].map((day) =>
+    madeSat(promptsOf('times-7', 25), allRight(promptsOf('times-7', 5), 2000), { ...teos, day }),
+  );
+  const desk = fakeDesk('2026-11-27', [
+    ...twoChildren,
+    { kind: 'setKept', child: 'teo', set: 'times-2', kept: true },
+    madeSat(prompts, did, { ...teos, day: '2026-11-20', purpose: 'firstTry' }),
+    ...sheets,
+  ]);
+  const view = await openPages(desk, 'monday');
+  const teo = await view.findByRole('region', { name: 'Teo' });
+  await until(() => expect(teo.textContent).toContain('The sheet is a look-back on the kept sets.'));
+  expect(teo.querySelector('h3')?.textContent).toBe('New in the cards on the day after: one fact');
+  expect(teo.querySelector('tbody tr')?.textContent).toContain('7 × 8 = 56');
+});
