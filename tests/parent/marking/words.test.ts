@@ -1,8 +1,16 @@
 import { expect, test } from 'vitest';
 import { copyNumbers } from '../../../src/core/hand-round/hand-round';
 import type { Marked, MarkedPlace } from '../../../src/core/marking/marked';
-import type { Purpose, Sat, Sat } from '../../../src/core/record/sat';
-import { flagSentences, outcomeText, promptText, rateSentence, rulingText, sittingName, waySentence } from '../../../src/parent/marking/words';
+import type { Purpose, Sat } from '../../../src/core/record/sat';
+import {
+  flagSentences,
+  outcomeText,
+  promptText,
+  rateSentence,
+  rulingText,
+  sittingName,
+  waySentence,
+} from '../../../src/parent/marking/words';
 import { teosSheet, wrensSheet } from '../made-household';
 
 const place: MarkedPlace = {
