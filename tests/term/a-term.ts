@@ -55,13 +55,13 @@ export interface Term {
 }
 
 export const crew = [wren, teo, juniper] as const;
-export const firstDay = '2026-01-05';
+const firstDay = '2026-01-05';
 const weeks = 12;
 /** The sixth week is a holiday. Days of the term count from 0, weekends among them, the holiday apart. */
 const holidayWeek = 5;
 /** The day on which every sheet is broken off, a child's ill days, the morning in which a set is changed, and the evening it is changed back. */
 export const brokenOffOn = 11;
-export const illOn: Readonly<Record<string, readonly number[]>> = {
+const illOn: Readonly<Record<string, readonly number[]>> = {
   Wren: [17, 18, 21],
   Teo: [42],
   Juniper: [9, 35],

@@ -23,12 +23,22 @@ export function stepsToSheet(source: DaySource, before: SheetDay | null, time: D
   const ahead = { cardMs, leftMs: leftMs - fullMs };
   const leastMs = sheet?.clock ? fullMs : Math.min(fullMs, fullTime(rowLength, cardMs));
   const waited = before ? mendingSteps(source, before, { cardMs, leftMs: leftMs - leastMs }) : nothing;
-  const steps: Step[] = [...waited.steps, ...(sheet ? firstCopies(source) : [])];
+  const steps: Step[] = [
+    ...waited.steps,
+    ...(sheet ? copiesWithin(source, { cardMs, leftMs: leftMs - leastMs }) : []),
+  ];
   const waits: Waiting[] = [...waited.waits];
   if (!sheet?.spread) steps.push(...teaching(source, sheet, ahead));
   if (sheet && leftMs < cardMs) waits.push({ step: 'sheet', count: 1 });
   else if (sheet) steps.push(...practice, { what: 'sheet', plan: sheet });
   return { steps, waits };
+}
+
+/** The hands may be measured on another day; a child who never keyed anything copies numbers first, whatever the time. */
+function copiesWithin(source: DaySource, { leftMs, cardMs }: DayTime): readonly Step[] {
+  const copies = firstCopies(source);
+  const cards = copies.reduce((sum, step) => sum + ('plan' in step ? step.plan.prompts.length : 0), 0);
+  return source.summary.practised.done && leftMs < fullTime(cards, cardMs) ? [] : copies;
 }
 
 function teaching(source: DaySource, sheet: SittingPlan | null, ahead: DayTime): readonly Step[] {
