@@ -4,6 +4,7 @@ import type { Visit } from '../../src/core/record/sat';
 import { type Detached, launchDetached, makeProfile, type Page, serveBuilt } from './browser';
 import { type Hand, keyHand, keysFor, nextCard, sit } from './child-hand';
 import { settle } from './device';
+import { beginSheet } from './morning';
 import { handOver, openPages, press, seeHeading, setNumbers, setUp } from './parent-hand';
 import { storedPlan, storedSats, storedVisits } from './stored';
 
@@ -88,8 +89,5 @@ async function beginLongSheet({ page, cdp }: Tablet): Promise<void> {
   await openPages(page);
   await setNumbers(page, { 'Length of a sheet': '100' });
   await handOver(page, 'Wren');
-  await press(page, 'OK');
-  await press(page, 'Begin');
-  await sit(page, await keyHand({ page, cdp }));
-  await press(page, 'Begin');
+  await beginSheet(page, () => keyHand({ page, cdp }));
 }

@@ -65,7 +65,7 @@ test('a resting palm does not keep the other hand from answering', async () => {
   await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
   expect((await nextCard(page, card.id))?.id).not.toBe(card.id);
   await sit(page, await touchHand(device));
-  await seeHeading(page, words.sheet);
+  await seeHeading(page, words.firstTry);
   await expect.poll(async () => (await storedSats(page)).length).toBe(1);
   const [practice] = await storedSats(page);
   expect(practice?.visits[0]).toMatchObject({ given: card.answer, end: 'taken' });
@@ -84,13 +84,13 @@ test('a key held down is one key', async () => {
 test('out of the child’s screens there is no way but the PIN', async () => {
   const { page } = device;
   await sit(page, await keyHand(device));
-  await seeHeading(page, words.sheet);
+  await seeHeading(page, words.firstTry);
   expect(await page.locator('a[href]').count()).toBe(0);
   await press(page, 'Grown-ups');
   await seeHeading(page, 'For grown-ups');
   expect(await page.getByRole('navigation').count()).toBe(0);
   await press(page, 'Back to the cloth');
-  await seeHeading(page, words.sheet);
+  await seeHeading(page, words.firstTry);
 });
 
 test('a page out of sight is an interruption, and the same card comes back', async () => {

@@ -3,7 +3,8 @@ import { words } from '../../src/child/words';
 import type { Sat } from '../../src/core/record/sat';
 import { type Card, type Hand, keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, type Device, expectQuiet, openDevice } from './device';
-import { choose, handOver, openPages, press, seeHeading, setNumbers, setUp } from './parent-hand';
+import { beginSheet as passToSheet } from './morning';
+import { choose, handOver, openPages, seeHeading, setNumbers, setUp } from './parent-hand';
 import { storedSats } from './stored';
 
 let device: Device;
@@ -24,11 +25,8 @@ async function beginSheet({ isTimed, length = 25 }: { readonly isTimed: boolean;
   if (length !== 25) await setNumbers(page, { 'Length of a sheet': `${length}` });
   if (isTimed) await choose(page, 'Sheets are sat', 'with a clock');
   await handOver(page, 'Wren');
-  await press(page, 'OK');
-  await press(page, 'Begin');
   hand = await keyHand(device);
-  await sit(page, hand, { takesItself: isTimed });
-  await press(page, 'Begin');
+  await passToSheet(page, async () => hand);
 }
 
 async function sheetSat(): Promise<Sat> {
@@ -144,11 +142,8 @@ test('the bell rings by itself when the time is over, and the card on the screen
   await setNumbers(page, { 'Time allowed with the clock': '5' });
   await choose(page, 'Sheets are sat', 'with a clock');
   await handOver(page, 'Wren');
-  await press(page, 'OK');
-  await press(page, 'Begin');
   hand = await keyHand(device);
-  await sit(page, hand, { takesItself: true });
-  await press(page, 'Begin');
+  await passToSheet(page, async () => hand);
   await sit(page, hand, { takesItself: true, until: 2 });
   const card = await nextCard(page, null);
   await page.waitForTimeout(5200);
