@@ -2,7 +2,7 @@ import type { Sat, Visit } from '../record/sat';
 import type { Flags } from './marked';
 
 /** A silence on one card from which on the parent is told: our own choice, no source. */
-export const longSilenceMs = 20_000;
+const longSilenceMs = 20_000;
 
 const quickMs = 300;
 const quickRunning = 5;

@@ -16,7 +16,7 @@ export interface Stitch {
 }
 
 /** Stitches in a row of the piece. */
-export const stitchesInRow = 5;
+const stitchesInRow = 5;
 
 /** The piece of a sheet, five to a row; `later` are its extra rows and mendings so far. */
 export function stitchRows(

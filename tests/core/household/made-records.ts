@@ -186,7 +186,7 @@ const sitting = fc.record({
 });
 
 /** A history of sittings and day changes, ids r0 to r45, as two devices might have made it. */
-export const anyHistory: fc.Arbitrary<HistoryRecord[]> = fc
+const anyHistory: fc.Arbitrary<HistoryRecord[]> = fc
   .array(fc.tuple(place, fc.oneof(sitting, fc.record({ child, day, change: dayChange }))), { maxLength: 20 })
   .map((made) =>
     made.map(([{ seq, device }, body], index): HistoryRecord => {
@@ -204,7 +204,7 @@ export const anyHistory: fc.Arbitrary<HistoryRecord[]> = fc
   );
 
 /** Household records, ids r0 to r25, with rulings and undoings that aim at anything, also in circles. */
-export const anyHousehold: fc.Arbitrary<HouseholdRecord[]> = fc
+const anyHousehold: fc.Arbitrary<HouseholdRecord[]> = fc
   .array(fc.tuple(place, householdDraft), { maxLength: 26 })
   .map((made) =>
     made.map(
@@ -214,7 +214,7 @@ export const anyHousehold: fc.Arbitrary<HouseholdRecord[]> = fc
   );
 
 /** Rulings on sittings of a history, each true to its target's child and day. */
-export function rulingsFor(history: readonly HistoryRecord[]): fc.Arbitrary<HouseholdRecord[]> {
+function rulingsFor(history: readonly HistoryRecord[]): fc.Arbitrary<HouseholdRecord[]> {
   const sats = history.filter((record): record is Sat => record.kind === 'sat');
   if (sats.length === 0) return fc.constant([]);
   return fc
