@@ -8,7 +8,7 @@ export const stateNames: Readonly<Record<FactState, string>> = {
   slow: 'slow',
   uneven: 'uneven',
   toLearn: 'to learn',
-  notEnough: 'not enough answers yet',
+  notEnough: 'too few answers, or can’t tell yet',
 };
 
 /** The same where there is little room. */
@@ -23,29 +23,30 @@ export const stateMeanings: Readonly<Record<FactState, string>> = {
   slow: 'right, but it takes longer',
   uneven: 'now right and now wrong, or now quick and now slow',
   toLearn: 'more often wrong than right',
-  notEnough: 'under three answers, or all on one day, or they don’t agree',
+  notEnough:
+    'too few: under three answers, or all on one day; can’t tell: answers enough, but they don’t agree',
 };
 
 const apartNames: Readonly<Record<NonNullable<FactReading['apart']>, string>> = {
-  tie: 'a tie',
+  tie: 'same numbers',
   zeroOrOne: 'with 0 or 1',
 };
 
 const apartCounts: Readonly<Record<NonNullable<FactReading['apart']>, string>> = {
-  tie: 'Ties',
+  tie: 'Facts with the same number twice',
   zeroOrOne: 'Facts with 0 or 1',
 };
 
 export const factsWords = {
   title: 'Facts',
   nobody: 'No fact has been answered yet.',
-  lead: 'Tap a fact for its answers. Facts with a thin double edge are ties, or have a 0 or 1 in them: they are answered differently, so read them apart.',
+  lead: 'Tap a fact for its answers. Facts with a thin double edge have the same number twice, or a 0 or 1 in them: they are answered differently, so read them apart.',
   threeSeconds:
     '“About 3 s” is a habit of classrooms, not a measured border: a child who counts fast gets under it too.',
   notMet: 'not met yet',
   /** Ties and facts with 0 or 1, counted for themselves. */
   countedApart: (kind: NonNullable<FactReading['apart']>, quick: number, of: number) =>
-    `${apartCounts[kind]}, counted apart: ${quick} of ${of} quick.`,
+    `${apartCounts[kind]}, counted apart: ${quick} of ${of} quick and right.`,
   key: 'What the shapes mean',
   grid: (op: Operation) => `${operationNames[op]}: how well each fact is known`,
   table: (op: Operation) => `${operationNames[op]} as a table`,
@@ -84,7 +85,7 @@ export const factsWords = {
     outcome: 'Outcome',
     think: 'Think time',
     clock: 'Clock',
-    cause: 'Likely cause',
+    cause: 'Looks like',
   },
   withClock: 'with',
   withoutClock: 'without',

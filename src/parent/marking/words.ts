@@ -53,7 +53,7 @@ export const markingWords = {
   cause: (what: string) => `Looks like: ${what}.`,
   perhapsSlip: (what: string) => `Perhaps a slip, not a miscalculation: ${what}.`,
   byBellMeans:
-    'Right by the bell: taken within the time allowed. The card on the screen at the bell may be finished, and does not count.',
+    'Right by the bell: answered within the time allowed. A card still open at the bell may be finished, and does not count.',
   digitsMeans:
     'Digits correct a minute: every digit of an answer that stands where the true answer has it counts for one, so an answer of two digits counts for two.',
   accept: 'Count as right',

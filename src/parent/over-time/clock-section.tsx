@@ -8,7 +8,7 @@ import { overTimeWords } from './words';
 
 /** How days with the clock differ from days without; only days drawn by lot could say why. */
 export function ClockSection({ effect, who }: { readonly effect: ClockEffect; readonly who: string }) {
-  const { ratio, interval } = effect.time;
+  const { ratio, interval, claim } = effect.time;
   const { ratioRows } = overTimeWords;
   const text = (value: number | undefined) => (value === undefined ? '–' : value.toFixed(2));
   return (
@@ -17,7 +17,8 @@ export function ClockSection({ effect, who }: { readonly effect: ClockEffect; re
       {sentencesOfClock(effect).map((sentence) => (
         <Said key={sentence.kind} {...say(sentence, who)} />
       ))}
-      {ratio !== null && interval !== null && (
+      {/* Without a claim a bar beside “same” would say more than the sentence does. */}
+      {claim && ratio !== null && interval !== null && (
         <Figure
           title={overTimeWords.clockTitle}
           table={() => ({

@@ -10,7 +10,7 @@ export const overTimeWords = {
   counts: 'The count, from sheet to sheet',
   think: 'Think time',
   minutes: 'Minutes a day',
-  causes: 'Wrong answers, and why',
+  causes: 'Wrong answers: what they look like',
   clock: 'Days with the clock and days without',
   rates: 'Facts and digits a minute',
   byBell: 'Right by the bell',
@@ -27,9 +27,9 @@ export const overTimeWords = {
     'Think time is the time to the first key less what the hands alone need to copy a number. Sheets with the clock are left out: the bell cuts off the answers that would have come late.',
   noThink:
     'There is none yet: it takes sheets without the clock, times that are kept, and a round of copied numbers.',
-  breakNote: 'A dotted upright: something changed, and nothing is compared across it.',
-  lineNote: 'the line through the middle of a stretch',
-  perhapsNote: 'such a line, but it may as well be level',
+  breakNote: 'A dotted upright: something changed (the table says what), and nothing is compared across it.',
+  lineNote: 'how it goes on the whole, day by day',
+  perhapsNote: 'the same, but it may be chance',
   limitNote: 'where a band begins',
   withMark: 'with the clock',
   withoutMark: 'without the clock',
@@ -110,7 +110,7 @@ export function rangeRow(range: PublishedRange): readonly string[] {
     fromTo(range.digitsPerMin),
     fromTo(range.grades),
     levels[range.level],
-    range.source + (range.seen === 'memory' ? ' (quoted from memory)' : ''),
+    range.source + (range.seen === 'memory' ? ', as commonly quoted' : ''),
   ];
 }
 

@@ -1,6 +1,6 @@
 import type { Id } from '../../core/record/stamp';
 import { sentencesOfSheet } from '../../readings/sentences/of-sheet';
-import { sentenceOfKeypad, sentencesOfReadiness } from '../../readings/sentences/of-time';
+import { sentenceOfKeypad, sentencesOfClock, sentencesOfReadiness } from '../../readings/sentences/of-time';
 import { say } from '../../readings/sentences/say';
 import type { Said } from '../../readings/sentences/sentence';
 import type { ChildReading } from './child-reading';
@@ -24,6 +24,13 @@ export function saidBesideCount(reading: ChildReading, sheet: Id): readonly Said
 /** Whether the current set may be moved on from, and whether to time it. */
 export function saidOfReadiness({ readiness, child }: ChildReading): readonly Said[] {
   return readiness ? sentencesOfReadiness(readiness).map((sentence) => say(sentence, child.name)) : [];
+}
+
+/** Where days with the clock go worse than days without; nothing during a trial, which decides about the clock by itself. */
+export function saidOfClockCost({ clockEffect, trial, child }: ChildReading): readonly Said[] {
+  if (trial && !trial.trial.isStopped && !trial.isWhole) return [];
+  const costs = clockEffect.time.claim === 'slower' || clockEffect.accuracy.claim === 'worse';
+  return costs ? sentencesOfClock(clockEffect).map((sentence) => say(sentence, child.name)) : [];
 }
 
 /** Before the first sheet with the clock of a set that is not accurate yet; else nothing. */

@@ -3,9 +3,16 @@ import type { ChildDay } from '../../core/plan/plan-day';
 import type { Desk } from '../../state/desk';
 import type { Acting } from '../acting';
 import { Said } from '../parts/said';
+import { turnTo } from '../place';
 import { childReading } from '../reading/child-reading';
 import { keypadNow } from '../reading/keypad';
-import { saidBesideCount, saidOfClockTooSoon, saidOfKeypad, saidOfReadiness } from '../reading/said';
+import {
+  saidBesideCount,
+  saidOfClockCost,
+  saidOfClockTooSoon,
+  saidOfKeypad,
+  saidOfReadiness,
+} from '../reading/said';
 import { useRead } from '../reading/use-read';
 import { MoveOn } from './move-on';
 import { todayWords } from './words';
@@ -34,11 +41,12 @@ export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) 
       restoringS: isUnfair ? keypad.restoringS : null,
       readiness: reading.readiness,
       ready: saidOfReadiness(reading)[0] ?? null,
+      cost: child.settings.timed ? saidOfClockCost(reading) : [],
       tooSoon: isTimed && sheet === null ? saidOfClockTooSoon(reading) : null,
     };
   }, [household, history, child, sheet, isTimed]);
   if (!read) return null;
-  const { said, keypad, restoringS, tooSoon } = read;
+  const { said, keypad, restoringS, tooSoon, cost } = read;
   const change = (changes: Partial<Child['settings']>, says: string) =>
     acting.record(desk, [{ kind: 'childSettingsChanged', child: child.id, changes }], says);
   return (
@@ -46,6 +54,21 @@ export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) 
       {said.map((one) => (
         <Said key={one.text} {...one} />
       ))}
+      {!tooSoon && child.settings.timed && cost.length > 0 && (
+        <>
+          {cost.map((one) => (
+            <Said key={one.text} {...one} />
+          ))}
+          <div class="actions">
+            <button type="button" onClick={() => change({ timed: false }, todayWords.clockIsOff)}>
+              {todayWords.turnClockOff}
+            </button>
+            <button type="button" class="quiet" onClick={() => turnTo('overTime', { child: child.id })}>
+              {todayWords.findOut}
+            </button>
+          </div>
+        </>
+      )}
       {tooSoon && (
         <>
           <Said {...tooSoon} />

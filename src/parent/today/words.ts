@@ -32,6 +32,7 @@ export const todayWords = {
   waiveRows: 'Send none',
   turnClockOn: 'Turn the clock on',
   turnClockOff: 'Leave the clock off for now',
+  findOut: 'Find out: a clock trial',
   giveSeconds: (seconds: number) => `Allow ${seconds} s from now on`,
   trialDay: (day: number, of: number) =>
     `Day ${day} of ${of} of the clock trial: it decides about the clock.`,

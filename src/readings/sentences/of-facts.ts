@@ -28,5 +28,6 @@ export function sentenceOfFacts(readings: readonly FactReading[]): FactSentence 
     slow: many('slow'),
     uneven: many('uneven'),
     toLearn: many('toLearn'),
+    tooFew: readings.filter(({ notEnough: why }) => why === 'fewAnswers' || why === 'oneDay').length,
   };
 }

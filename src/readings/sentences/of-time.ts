@@ -26,7 +26,8 @@ export function sentencesOfClock(effect: ClockEffect): readonly OverTimeSentence
   }
   if (accuracy.claim) {
     const { claim, worse, better, same } = accuracy;
-    said.push({ kind: 'clockAccuracy', claim, worse, better, facts: worse + better + same });
+    const isSooner = time.claim === 'faster';
+    said.push({ kind: 'clockAccuracy', claim, worse, better, facts: worse + better + same, isSooner });
   }
   if (said.length > 0) return said;
   const none = 'notBeyondChance';

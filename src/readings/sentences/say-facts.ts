@@ -29,9 +29,9 @@ export function sayFacts(sentence: FactSentence): Said {
     case 'uneven': {
       const { right, of, sureness } = sentence;
       return {
-        text: `Uneven: ${right} of ${of} right, now so and now so.`,
+        text: `Uneven: ${right} of ${of} right: sometimes yes, sometimes no, or at one time quickly and at another slowly.`,
         how: [
-          `We are ${sure(sureness)} (${percent(sureness)}) that it is neither known nor quite to learn, or comes now quickly and now slowly.`,
+          `We are ${sure(sureness)} (${percent(sureness)}) that it is neither known nor wholly to learn.`,
           weighed,
         ],
       };
@@ -46,26 +46,27 @@ export function sayFacts(sentence: FactSentence): Said {
     case 'notEnough': {
       const { answers, right, why } = sentence;
       return {
-        text: `Not enough answers yet: ${right} of ${answers} right.`,
+        text: `${why === 'fewAnswers' || why === 'oneDay' ? 'Too few answers yet' : 'Can’t tell yet'}: ${right} of ${answers} right.`,
         how: [notEnough[why], 'Any word on a fact takes three answers of the child’s own on two days.'],
       };
     }
     case 'setFacts': {
-      const { facts, quick, slow, uneven, toLearn } = sentence;
-      const rest = facts - quick - slow - uneven - toLearn;
+      const { facts, quick, slow, uneven, toLearn, tooFew } = sentence;
+      const untold = facts - quick - slow - uneven - toLearn - tooFew;
       const parts = [
-        [quick, 'quick'],
-        [slow, 'slow'],
+        [quick, 'quick and right'],
+        [slow, 'right but slow'],
         [uneven, 'uneven'],
         [toLearn, 'to learn'],
-        [rest, 'without enough answers yet'],
+        [tooFew, 'with too few answers yet'],
+        [untold, 'of which nothing can be told yet'],
       ] as const;
       const told = parts.filter(([count]) => count > 0).map(([count, word]) => `${count} ${word}`);
       return {
         text: facts === 0 ? 'No fact has been answered yet.' : `Of ${facts} facts: ${told.join(', ')}.`,
         how: [
           'Each fact by the child’s own answers on sheets and extra rows; what you called a slip is left out.',
-          'Facts with 0 or 1, and doubles, are answered differently from the rest: read them apart.',
+          'Facts with 0 or 1, or with the same number twice, come in another way: they are counted apart, below.',
         ],
       };
     }
@@ -87,6 +88,7 @@ export function sayFacts(sentence: FactSentence): Said {
 const notEnough: Readonly<Record<NotEnough, string>> = {
   fewAnswers: 'There are fewer than three answers.',
   oneDay: 'All answers are of one day.',
-  notSure: 'No word fits surely enough yet: a few more answers will tell.',
+  notSure:
+    'There are answers enough, but they don’t settle on one word, neither for how often right nor for how quick.',
   noTimes: 'It comes right, but without times quick and slow can’t be told apart.',
 };

@@ -9,7 +9,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
     case 'ready': {
       const { quick, facts, lastRight, lastOf } = sentence;
       return {
-        text: `${who} looks ready to move on: ${quick} of ${facts} facts are quick.`,
+        text: `${who} looks ready to move on: ${quick} of ${facts} facts are quick and right.`,
         how: [
           `Of the last ${lastOf} answers without the clock ${lastRight} were right, no fact is still to learn, and at most one in ten is not quick.`,
           'A proposal: you decide. The facts stay on the sheets from time to time.',
@@ -20,7 +20,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       const { quick, facts, heldBack, isAccurate } = sentence;
       const back = heldBack.length === 0 ? '' : ` Still holding it back: ${listed(heldBack)}.`;
       return {
-        text: `Not yet ready to move on: ${quick} of ${facts} facts are quick.${back}`,
+        text: `Not yet ready to move on: ${quick} of ${facts} facts are quick and right.${back}`,
         how: [
           isAccurate
             ? 'The set is accurate; it is the facts named that are not quick yet.'
@@ -42,17 +42,17 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
     case 'timedTooSoon': {
       const { lastRight, lastOf } = sentence;
       return {
-        text: 'Time this set only once it is accurate: the clock is on already.',
+        text: 'The clock is on, but the set is not accurate yet: better leave it off for now.',
         how: [
           `Accurate is 45 right of the last 50 answers without the clock; so far there are ${lastRight} of ${lastOf}.`,
-          'Timing what does not come right yet trains haste.',
+          'With the clock on, a fact that is not known yet and one that only needs longer look alike.',
         ],
       };
     }
     case 'clockTimes': {
       const { claim, ratio, interval, facts, days } = sentence;
       return {
-        text: `On days with the clock ${who} takes ${ratio.toFixed(2)} times as long to begin an answer${claim === 'faster' ? ', so less' : ''}.`,
+        text: `On days with the clock ${who} begins an answer ${claim === 'faster' ? 'sooner' : 'later'}: it takes ${changeOf(ratio)}.`,
         how: [
           `${facts} facts on ${days} days with the clock, each beside a day without it near by${within(interval)}.`,
           onlyDrawn,
@@ -60,10 +60,10 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       };
     }
     case 'clockAccuracy': {
-      const { claim, worse, better, facts } = sentence;
+      const { claim, worse, better, facts, isSooner } = sentence;
       const less = claim === 'worse' ? 'less' : 'more';
       return {
-        text: `On days with the clock ${who} is ${less} often right on the same facts.`,
+        text: `On days with the clock ${who} is ${less} often right on the same facts.${isSooner && claim === 'worse' ? ' Sooner and less often right together look like hurry: try the clock off, or ask aloud.' : ''}`,
         how: [
           `Of ${facts} facts ${worse} were right less often with the clock, ${better} more often, the others as often.`,
           onlyDrawn,
@@ -75,23 +75,28 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       const why =
         noClaim[time === 'notBeyondChance' ? time : accuracy === 'notBeyondChance' ? accuracy : time];
       return {
-        text: `Nothing can be said of days with the clock against days without: ${why}.`,
+        text:
+          facts === 0
+            ? 'No fact was met on days of both kinds yet, so days with the clock and days without can’t be set side by side.'
+            : `Nothing can be said of days with the clock against days without: ${why}.`,
         how: [
-          `${capital(many(facts, 'fact', 'facts'))} could be set side by side, on ${many(daysWith, 'day', 'days')} with the clock and ${daysWithout} without.`,
+          facts === 0
+            ? 'Only the last twelve weeks are looked at, and days at most four weeks apart.'
+            : `${capital(many(facts, 'fact', 'facts'))} could be set side by side, from ${many(daysWith, 'day', 'days')} with the clock and ${many(daysWithout, 'day', 'days')} without.`,
           'It takes six facts and six days at least, and a difference beyond chance.',
         ],
       };
     }
     case 'trialDone': {
-      const { ratio, p, days, facts, orders } = sentence;
+      const { ratio, p, days, facts } = sentence;
       const isBeyond = p <= 0.05;
       const size = `${Math.abs(Math.round((ratio - 1) * 100))} in 100 ${ratio >= 1 ? 'longer' : 'shorter'}`;
       return {
         text: isBeyond
-          ? `The trial says: the clock makes a difference. With it seen, ${who} takes ${size} to begin an answer.`
+          ? `Most likely the clock makes a difference. With it seen, ${who} takes ${size} to begin an answer.`
           : `The trial shows no difference beyond chance (with the clock seen, times were ${size}).`,
         how: [
-          `${days} days in an order drawn by lot, ${facts} facts met on both kinds. Of the ${orders} orders that could have been drawn, ${Math.round(p * orders)} would show as much.`,
+          `${days} days in an order drawn by lot, ${facts} facts met on both kinds. If the clock made no difference, luck alone would show this much about once in ${Math.max(1, Math.round(1 / p))}.`,
           'It holds for this child, these facts and these weeks.',
         ],
       };
@@ -100,7 +105,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       const { days, left, isStopped } = sentence;
       return {
         text: isStopped
-          ? `The trial was stopped after ${many(days, 'day', 'days')}; it only describes.`
+          ? `The trial was stopped after ${many(days, 'day', 'days')}; a trial cut short proves nothing.`
           : `The trial goes on: ${many(days, 'day', 'days')} sat, ${left} to come.`,
         how: [
           'Only a trial sat to its end is weighed: to look at it before and stop would make chance look like a finding.',
@@ -114,10 +119,10 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       const way = perWeek > 0 ? 'more' : 'less';
       return {
         text: isFlat
-          ? `${capital(trends[of])}${onDays(withClock)}: neither rising nor falling, as far as can be told.`
+          ? `${capital(trends[of])}${onDays(withClock)}: ${drift(size(of, perWeek), perWeek)}.`
           : `${capital(trends[of])}${onDays(withClock)}: ${size(of, perWeek)} ${way} a week.`,
         how: [
-          `The middle slope of ${sittings} sittings under the same conditions; it lies between ${size(of, interval.low, true)} and ${size(of, interval.high, true)} a week.`,
+          `From ${sittings} sittings under the same conditions; the true change most likely lies between ${size(of, interval.low, true)} and ${size(of, interval.high, true)} a week.`,
           'The line breaks where set, allowance, length, device or way of entry change: across such breaks numbers can’t be compared.',
         ],
       };
@@ -139,7 +144,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       const { mostAnswers, allowanceS, bands, restoringS } = sentence;
       const more = restoringS === null ? '' : ` ${restoringS} s would bring all within reach.`;
       return {
-        text: `${capital(many(bands, 'band is', 'bands are'))} out of reach of these hands: they can enter at most ${mostAnswers} answers in ${allowanceS} s.${more}`,
+        text: `${capital(many(bands, 'band is', 'bands are'))} out of reach by keying alone: ${who} can enter at most ${mostAnswers} answers in ${allowanceS} s.${more}`,
         how: [
           'From the numbers copied without any arithmetic: time to the first key, between keys and to the next card.',
           'The limits come from pencil and paper and are yours to change; nothing changes by itself.',
@@ -148,7 +153,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
     }
     case 'noHandTime':
       return {
-        text: 'How fast these hands copy a number is not known yet, so think times are upper bounds.',
+        text: `How fast ${who} keys a number without any thinking is not known yet, so true think times may be shorter than shown.`,
         how: [
           'It takes ten copied numbers each of one and two digits, on this device and in this way of entry.',
           'Without it the time for finding the keys counts as thinking.',
@@ -174,6 +179,16 @@ const trends: Readonly<Record<TrendOf, string>> = {
   count: 'facts right by the bell',
   think: 'think time',
 };
+
+function changeOf(ratio: number): string {
+  return `${Math.abs(Math.round((ratio - 1) * 100))} in 100 ${ratio >= 1 ? 'longer' : 'less time'}`;
+}
+
+/** Where the change may as well be none, what the line on the chart shows is said, and that it may be chance. */
+function drift(change: string, perWeek: number): string {
+  if (Number.parseFloat(change) === 0) return 'about level';
+  return `${perWeek > 0 ? 'rises' : 'falls'} by about ${change} a week, but that may be chance`;
+}
 
 function onDays(withClock: boolean): string {
   return withClock ? ' on days with the clock' : ' on days without the clock';

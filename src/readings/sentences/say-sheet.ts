@@ -11,8 +11,8 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       return {
         text: `${right} right by the bell; ${far}.`,
         how: [
-          `Counted: right answers given by the bell, of ${length} on the sheet. A key at the bell counts.`,
-          'What was not reached is not wrong, and is taken for nothing.',
+          `Counted: right answers given by the bell, of ${length} on the sheet. A card still open then may be finished, and does not count.`,
+          'What was not reached is not wrong, and no sign of anything.',
         ],
       };
     }
@@ -34,10 +34,17 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       };
     case 'rows': {
       const { right, of, thinkS } = sentence;
-      const all = right === of ? 'all right' : `${right} right`;
+      const all =
+        of === 1
+          ? right === 1
+            ? 'was right'
+            : 'was not right'
+          : right === of
+            ? 'were all right'
+            : `were asked, ${inWords(right)} of them right`;
       const time = thinkS === null || right === 0 ? '' : `, ${about(thinkS)} each`;
       return {
-        text: `${capital(many(of, 'more', 'more'))} without the clock ${of === 1 ? 'was' : 'were'} ${all}${time}.`,
+        text: `${capital(inWords(of))} more without the clock ${all}${time}.`,
         how: [
           'The extra rows: facts missed or not reached on the sheet, then the slowest.',
           'They can only look better than the sheet, so they are described and never weighed against it.',
@@ -58,10 +65,10 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       const { facts, troubled } = sentence.verdict;
       const whole =
         facts.length === troubled
-          ? `All ${inWords(troubled)} facts`
+          ? wholeOf(troubled)
           : `${capital(inWords(facts.length))} of the ${inWords(troubled)} facts`;
       return {
-        text: `${whole} that went wrong or took long are still new: ${listed(facts)}.`,
+        text: `${whole} that went wrong or took long ${troubled === 1 ? 'is' : 'are'} still new: ${listed(facts)}.`,
         how: [
           'New: right at first try on fewer than three days so far, and met on fewer than six.',
           'New facts need more days before anything else can be said of them.',
@@ -71,10 +78,10 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
     case 'rushedWrongQuicker': {
       const { wrong, of, quickS, otherS } = sentence.verdict;
       return {
-        text: `Rushed, it seems: ${many(wrong, 'wrong answer', 'wrong answers')} of ${of} began after ${tenths(quickS)}, the right ones after ${tenths(otherS)}, as a rule.`,
+        text: `Rushed, it seems: on this sheet half of the ${inWords(wrong)} wrong answers of ${of} began within ${fine(quickS)}, half of the right ones within ${fine(otherS)}. Try a few days without the clock, or ask the facts aloud.`,
         how: [
-          'The times to the first key of wrong and right answers were ranked, on this sheet and on the last ones like it.',
-          `Wrong answers so much quicker come by chance less than ${chanceOf(sentence.verdict.p)}. Someone who does not know is slower, not quicker.`,
+          'The seconds are this sheet’s. Whether wrong answers come sooner was judged on it and on up to seven sheets like it before.',
+          `Over those sheets luck alone would show this less than ${chanceOf(sentence.verdict.p)}. Someone who does not know a fact is mostly slower, not quicker.`,
         ],
       };
     }
@@ -84,7 +91,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
         text: `Much quicker than usual and more often wrong: ${tenths(quickS)} to the first key where ${tenths(otherS)} is usual for ${who}, and ${wrong} of ${of} wrong.`,
         how: [
           'The same facts on the sheets of the last four weeks were set beside this sheet, fact by fact.',
-          'Hurry looks like this, and so does somebody else at the keys: you can rule that somebody helped.',
+          'Hurry looks like this, and so does somebody else at the keys: you can rule that somebody helped. Asking a few aloud will show.',
         ],
       };
     }
@@ -100,17 +107,17 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
     }
     case 'flusteredSlower':
       return {
-        text: `On days with the clock ${who} takes ${times(sentence.verdict)} as long over the same facts.`,
+        text: `Over many days, not on this sheet alone: on days with the clock ${who} takes ${times(sentence.verdict)} as long over the same facts.`,
         how: [daysSide(sentence.verdict), clockDoubt],
       };
     case 'flusteredLessRight':
       return {
-        text: `On days with the clock ${who} is less often right on the same facts: ${shares(sentence.verdict)}.`,
+        text: `Over many days, not on this sheet alone: on days with the clock ${who} is less often right on the same facts: ${shares(sentence.verdict)}.`,
         how: [daysSide(sentence.verdict), clockDoubt],
       };
     case 'flusteredBoth':
       return {
-        text: `On days with the clock ${who} takes ${times(sentence.verdict)} as long over the same facts and is less often right: ${shares(sentence.verdict)}.`,
+        text: `Over many days, not on this sheet alone: on days with the clock ${who} takes ${times(sentence.verdict)} as long over the same facts and is less often right: ${shares(sentence.verdict)}.`,
         how: [daysSide(sentence.verdict), clockDoubt],
       };
     case 'slowHands': {
@@ -119,7 +126,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       return {
         text: `The answers come, but the keys take ${Math.round(keyedShare * 10)} tenths of the time: ${needed} right by the bell, for the two top bands, are out of reach at this pace.${more}`,
         how: [
-          `From the numbers ${who} copied: with nothing to think these hands enter at most ${mostAnswers} answers in the time allowed.`,
+          `From the numbers ${who} copied: with nothing to think, at most ${mostAnswers} answers can be entered in the time allowed.`,
           'The bands come from pencil and paper. Keys are another thing, and the allowance is yours to change.',
         ],
       };
@@ -136,10 +143,10 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
     }
     case 'fine':
       return {
-        text: 'Nothing here asks for a reason.',
+        text: 'This sheet went as usual.',
         how: [
           sentence.timed ? 'The count is in one of the two top bands.' : 'At least nine in ten were right.',
-          'And neither hurry nor a difference on days with the clock showed.',
+          'This is about this sheet alone. What shows only over many days stands under Over time.',
         ],
       };
     case 'tooFew':
@@ -181,7 +188,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       };
     case 'pauses':
       return {
-        text: `${capital(many(sentence.times, 'pause', 'pauses'))} inside answers, longer than these hands need.`,
+        text: `${capital(many(sentence.times, 'pause', 'pauses'))} inside answers, longer than ${who} needs between two keys.`,
         how: [
           'A gap between two digits longer than nine in ten gaps when numbers are only copied.',
           'Thinking in mid-answer, mending, or looking up: the times don’t say which.',
@@ -193,12 +200,22 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
 const clockDoubt =
   'That it goes with the clock is not that the clock does it: only days drawn by lot can show that. Time of day, mood and set go with days as well.';
 
+function wholeOf(count: number): string {
+  if (count === 1) return 'The one fact';
+  return count === 2 ? 'Both facts' : `All ${inWords(count)} facts`;
+}
+
+/** To hundredths under 3 s: there a tenth may be all the difference. */
+function fine(seconds: number): string {
+  return `${seconds.toFixed(seconds < 3 ? 2 : 1)} s`;
+}
+
 function tenths(seconds: number): string {
   return `${seconds.toFixed(1)} s`;
 }
 
 function daysSide({ days, facts }: Flustered): string {
-  return `The same ${facts} facts on ${days} days with the clock and on days near them without, chosen before any answer was looked at.`;
+  return `The same ${facts} facts on ${days} days with the clock and on days near them without. It is looked at from time to time, so Over time, reckoned today, may give other numbers.`;
 }
 
 function times({ ratio }: Flustered): string {

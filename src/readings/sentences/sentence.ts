@@ -36,7 +36,10 @@ export type FactSentence =
   | Of<'uneven', { right: number; of: number; sureness: number }>
   | Of<'toLearn', { right: number; of: number; sureness: number }>
   | Of<'notEnough', { answers: number; right: number; why: NotEnough }>
-  | Of<'setFacts', { facts: number; quick: number; slow: number; uneven: number; toLearn: number }>
+  | Of<
+      'setFacts',
+      { facts: number; quick: number; slow: number; uneven: number; toLearn: number; tooFew: number }
+    >
   /** `what` are the words for a kind of wrong answer. */
   | Of<'errorLift', { what: string; hits: number; of: number; expected: number; pMore: number }>;
 
@@ -53,7 +56,10 @@ export type OverTimeSentence =
       'clockTimes',
       { claim: 'slower' | 'faster'; ratio: number; interval: Interval | null; facts: number; days: number }
     >
-  | Of<'clockAccuracy', { claim: 'worse' | 'better'; worse: number; better: number; facts: number }>
+  | Of<
+      'clockAccuracy',
+      { claim: 'worse' | 'better'; worse: number; better: number; facts: number; isSooner: boolean }
+    >
   | Of<
       'clockNoClaim',
       { time: NoClaim; accuracy: NoClaim; facts: number; daysWith: number; daysWithout: number }

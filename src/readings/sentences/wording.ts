@@ -32,7 +32,7 @@ export function percent(share: number): string {
 
 /** How sure, in words. */
 export function sure(sureness: number): string {
-  if (sureness >= 0.975) return 'quite sure';
+  if (sureness >= 0.975) return 'very sure';
   return sureness >= 0.9 ? 'sure' : 'fairly sure';
 }
 

@@ -31,7 +31,7 @@ test('every fact is told by a shape and a word, and says so; no two states have 
   expect(cells.length).toBeGreaterThan(40);
   for (const cell of cells) {
     const says = cell.getAttribute('aria-label') ?? '';
-    expect(says).toMatch(/ = \d+, (quick|slow|uneven|to learn|not enough answers yet)/);
+    expect(says).toMatch(/ = \d+, (quick|slow|uneven|to learn|too few answers, or can’t tell yet)/);
     const state = says.split(', ')[1] ?? '';
     const shape = cell.querySelector('svg')?.innerHTML ?? '';
     expect(shape).not.toBe('');
@@ -47,10 +47,10 @@ test('every fact is told by a shape and a word, and says so; no two states have 
 test('facts never met are marked by a word, ties and facts with 0 or 1 apart', async () => {
   const { getByRole } = await factsOf('Juniper');
   const grid = within(getByRole('grid'));
-  grid.getByRole('button', { name: '49: 49 ÷ 7 = 7, not met yet, a tie' });
+  grid.getByRole('button', { name: '49: 49 ÷ 7 = 7, not met yet, same numbers' });
   grid.getByRole('button', { name: /^0: 0 ÷ 9 = 0, not met yet, with 0 or 1$/ });
   expect(getByRole('region', { name: 'Division' }).textContent).toMatch(
-    /Ties, counted apart: \d+ of \d+ quick/,
+    /Facts with the same number twice, counted apart: \d+ of \d+ quick and right/,
   );
 });
 

@@ -75,7 +75,7 @@ const sheet: Draft = madeSat(sevens, allRight(sevens, 1500), {
 
 test('before the first sheet with the clock of a set that is not accurate it says so, and one tap leaves it off', async () => {
   const { desk, says, press } = await cardOf(fakeDesk('2026-11-25', [...twoChildren, sheet]), 'Teo');
-  await says(/Time this set only once it is accurate/);
+  await says(/The clock is on, but the set is not accurate yet/);
   await press('Leave the clock off for now');
   expect(desk.drafts).toEqual([{ kind: 'childSettingsChanged', child: 'teo', changes: { timed: false } }]);
   await until(() => expect(childOf(desk, 'teo')?.settings.timed).toBe(false));
@@ -83,10 +83,10 @@ test('before the first sheet with the clock of a set that is not accurate it say
 
 test('the clock for today only asks the same', async () => {
   const { says, press, card } = await cardOf(fakeDesk('2026-11-25', twoChildren), 'Wren');
-  expect(card.textContent).not.toContain('only once it is accurate');
+  expect(card.textContent).not.toContain('the set is not accurate yet');
   await press('Only today …');
   await press('With the clock');
-  await says(/Time this set only once it is accurate/);
+  await says(/The clock is on, but the set is not accurate yet/);
 });
 
 /** Numbers to copy so slowly that 20 answers can't be entered in 45 s. */
@@ -106,7 +106,7 @@ function slowCopies(): readonly Draft[] {
 test('where hands are too slow for a band it warns, and one tap allows the time that restores it', async () => {
   const desk = fakeDesk('2026-11-25', [...twoChildren, ...slowCopies(), sheet]);
   const { says, press } = await cardOf(desk, 'Teo');
-  await says(/out of reach of these hands/);
+  await says(/out of reach by keying alone/);
   await press(/^Allow \d+ s from now on$/);
   await until(() => expect(childOf(desk, 'teo')?.settings.allowanceS).toBeGreaterThan(45));
   await until(() => expect(buttonOf(document.body, /^Allow/)).toBeUndefined());
@@ -114,7 +114,7 @@ test('where hands are too slow for a band it warns, and one tap allows the time 
 
 test('hands that were never measured get no warning', async () => {
   const { says, card } = await cardOf(fakeDesk('2026-11-25', [...twoChildren, sheet]), 'Teo');
-  await says(/only once it is accurate/);
+  await says(/the set is not accurate yet/);
   expect(card.textContent).not.toContain('out of reach');
 });
 

@@ -61,7 +61,7 @@ const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } 
   uneven: { kind: 'uneven', right: 6, of: 11, sureness: 0.88 },
   toLearn: { kind: 'toLearn', right: 1, of: 6, sureness: 0.95 },
   notEnough: { kind: 'notEnough', answers: 2, right: 2, why: 'fewAnswers' },
-  setFacts: { kind: 'setFacts', facts: 17, quick: 9, slow: 3, uneven: 1, toLearn: 2 },
+  setFacts: { kind: 'setFacts', facts: 17, quick: 9, slow: 3, uneven: 1, toLearn: 2, tooFew: 1 },
   errorLift: { kind: 'errorLift', what: 'off by one', hits: 14, of: 17, expected: 0.3, pMore: 0.0001 },
   ready: { kind: 'ready', quick: 16, facts: 17, lastRight: 48, lastOf: 50 },
   notReady: { kind: 'notReady', quick: 9, facts: 17, heldBack: ['mul-7-8'], isAccurate: true },
@@ -75,7 +75,7 @@ const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } 
     facts: 20,
     days: 9,
   },
-  clockAccuracy: { kind: 'clockAccuracy', claim: 'worse', worse: 9, better: 1, facts: 20 },
+  clockAccuracy: { kind: 'clockAccuracy', claim: 'worse', worse: 9, better: 1, facts: 20, isSooner: false },
   clockNoClaim: {
     kind: 'clockNoClaim',
     time: 'tooFewDays',
@@ -125,7 +125,7 @@ describe('the sentences', () => {
     expect(makes.map(({ kind }) => kind)).toEqual(['trialDone']);
     for (const { kind, text } of said) {
       if (/flustered|clockTimes|clockAccuracy/.test(kind))
-        expect(text, kind).toContain('On days with the clock');
+        expect(text, kind).toMatch(/[Oo]n days with the clock/);
     }
     expect(say({ ...one.trialDone, p: 0.4 }, 'Juniper').text).not.toContain('makes a difference');
   });
@@ -139,6 +139,24 @@ describe('the sentences', () => {
     expect(words).not.toMatch(
       /\b(?:p-value|significan|statistic|variance|posterior|prior|confidence|hypothes)/i,
     );
+  });
+
+  it('join sooner and less often right into hurry, and claim it nowhere else', () => {
+    const { clockAccuracy } = one;
+    expect(say({ ...clockAccuracy, isSooner: true }, 'Juniper').text).toContain('look like hurry');
+    expect(say({ ...clockAccuracy, claim: 'better', isSooner: true }, 'Juniper').text).not.toContain('hurry');
+    expect(say(clockAccuracy, 'Juniper').text).not.toContain('hurry');
+  });
+
+  it('say one name for too few answers and another for answers that don’t agree', () => {
+    const text = (why: 'fewAnswers' | 'oneDay' | 'notSure') => say({ ...one.notEnough, why }, 'Juniper').text;
+    expect(text('fewAnswers')).toMatch(/^Too few answers yet/);
+    expect(text('oneDay')).toMatch(/^Too few answers yet/);
+    expect(text('notSure')).toMatch(/^Can’t tell yet/);
+  });
+
+  it('tell a rise that may be chance as a rise', () => {
+    expect(say(one.trend, 'Juniper').text).toMatch(/rises by about 0.6 a week, but that may be chance/);
   });
 
   it('call 3 s a custom wherever quick or slow is said', () => {
