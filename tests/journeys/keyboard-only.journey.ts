@@ -2,8 +2,9 @@ import { afterEach, expect, test } from 'vitest';
 import { words } from '../../src/child/words';
 import type { Page } from './browser';
 import { keyHand, sit } from './child-hand';
-import { closeDevices, expectQuiet, openDevice } from './device';
+import { closeDevices, type Device, expectQuiet, openDevice } from './device';
 import { pin, seeHeading } from './parent-hand';
+import { storedSats } from './stored';
 
 afterEach(closeDevices);
 
@@ -40,14 +41,28 @@ test('a parent sets up and a child begins with no hand on mouse or screen', asyn
   await seeHeading(page, 'Wren can begin');
   await go(page, 'Hand over to Wren');
   await seeHeading(page, words.told);
-  await go(page, 'OK');
-  await go(page, 'Begin');
-  await sit(page, await keyHand(device));
-  await seeHeading(page, words.sheet);
-  await go(page, 'Begin');
-  await sit(page, await keyHand(device));
-  await go(page, 'Go on');
+  await go(page, words.ok);
+  await seeHeading(page, words.waitsForDone);
+  await goThrough(device, words.begin);
+  await seeHeading(page, words.firstTry);
+  await goThrough(device, words.begin);
+  await seeHeading(page, words.yours);
+  await go(page, words.goOn);
+  await seeHeading(page, words.choice);
+  await goThrough(device, words.straight);
+  await seeHeading(page, words.piece);
+  await go(page, words.goOn);
+  await seeHeading(page, words.waitsForDone);
+  await goThrough(device, words.begin);
+  await seeHeading(page, words.piece);
+  await go(page, words.goOn);
   await seeHeading(page, words.resting);
+  expect((await storedSats(page)).map(({ purpose }) => purpose)).toEqual([
+    'practice',
+    'firstTry',
+    'sheet',
+    'practice',
+  ]);
 
   await go(page, 'Grown-ups');
   await type(page, 'PIN', pin);
@@ -61,6 +76,12 @@ test('a parent sets up and a child begins with no hand on mouse or screen', asyn
   await seeHeading(page, words.resting);
   expectQuiet(device);
 });
+
+/** From a child's screen through the cards behind it. */
+async function goThrough(device: Device, name: string): Promise<void> {
+  await go(device.page, name);
+  await sit(device.page, await keyHand(device));
+}
 
 /** Presses Tab until what has this name is reached. */
 async function tabTo(page: Page, name: string | RegExp): Promise<void> {
