@@ -3,6 +3,7 @@ import { words } from '../../src/child/words';
 import { keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, expectQuiet, openDevice, reload } from './device';
 import { setFull, withDisk } from './full-disk';
+import { beginSheet, finishDay, goTo } from './morning';
 import { daysOn } from './other-day';
 import {
   addChild,
@@ -88,10 +89,7 @@ test('on a full disk a child goes on, a grown-up is fetched, and every answer is
   const device = await openDevice({ before: withDisk });
   const { page } = device;
   await setUp(page, 'Wren');
-  await press(page, 'OK');
-  await press(page, 'Begin');
-  await sit(page, await keyHand(device));
-  await press(page, 'Begin');
+  await beginSheet(page, () => keyHand(device));
   await sit(page, await keyHand(device), { until: 3 });
   await expect.poll(async () => (await storedVisits(page)).length).toBe(3);
 
@@ -100,8 +98,7 @@ test('on a full disk a child goes on, a grown-up is fetched, and every answer is
   await seeHeading(page, words.piece);
   await page.getByText('Please fetch a grown-up').waitFor();
   expect(await storedVisits(page)).toHaveLength(3);
-  await press(page, 'Go on');
-  await seeHeading(page, words.resting);
+  await finishDay(page, () => keyHand(device));
   await press(page, 'Grown-ups');
   await fill(page, 'PIN', pin);
   await press(page, 'Open');
@@ -111,8 +108,8 @@ test('on a full disk a child goes on, a grown-up is fetched, and every answer is
   await setFull(page, false);
   await expect
     .poll(async () => (await storedSats(page)).map(({ purpose }) => purpose))
-    .toEqual(['practice', 'sheet']);
-  expect((await storedSats(page))[1]?.visits).toHaveLength(25);
+    .toEqual(['practice', 'firstTry', 'sheet', 'practice']);
+  expect((await storedSats(page))[2]?.visits).toHaveLength(25);
   await page.getByText('Please fetch a grown-up').waitFor({ state: 'detached' });
   expectQuiet(device);
 });
@@ -157,30 +154,27 @@ test('a record of a later version is told of on the parent’s pages, and stays 
 test('with the device’s date set back a year the child goes on, and every record keeps its place', async () => {
   const first = await openDevice();
   await setUp(first.page, 'Wren');
-  await press(first.page, 'OK');
-  await press(first.page, 'Begin');
-  await sit(first.page, await keyHand(first));
+  await goTo(first.page, () => keyHand(first), words.choice);
   await first.close();
 
   const back = await openDevice({ again: first, before: daysOn(-365) });
   const { page } = back;
-  await seeHeading(page, words.sheet);
-  await press(page, 'Begin');
+  await beginSheet(page, () => keyHand(back));
   await sit(page, await keyHand(back));
-  await press(page, 'Go on');
-  await seeHeading(page, words.resting);
+  await seeHeading(page, words.piece);
+  await finishDay(page, () => keyHand(back));
   await openPages(page);
   await turnTo(page, 'Sittings');
-  expect(await page.locator('tbody tr').count()).toBe(2);
+  expect(await page.locator('tbody tr').count()).toBe(4);
   await choose(page, 'Sheets are sat', 'with a clock');
   const sats = await storedSats(page);
-  expect(sats.map(({ purpose }) => purpose)).toEqual(['practice', 'sheet']);
-  expect(sats[1]?.startedAt).toBeLessThan(sats[0]?.startedAt ?? 0);
+  expect(sats.map(({ purpose }) => purpose)).toEqual(['practice', 'firstTry', 'practice', 'sheet']);
+  for (const later of sats.slice(2)) expect(later.startedAt).toBeLessThan(sats[0]?.startedAt ?? 0);
   await back.close();
 
   // The change made under the wrong date is the latest all the same: order is not the wall clock's.
   const again = await openDevice({ again: first });
-  await seeHeading(again.page, words.takesItself);
+  await goTo(again.page, () => keyHand(again), words.takesItself);
 });
 
 test('a wrong PIN is refused, three make a wait, and the recovery code passes it', async () => {

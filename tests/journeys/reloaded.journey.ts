@@ -2,6 +2,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { words } from '../../src/child/words';
 import { keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, type Device, expectQuiet, openDevice, reload } from './device';
+import { beginSheet, finishDay, goTo } from './morning';
 import {
   addChild,
   choose,
@@ -63,8 +64,17 @@ test('a child comes back to the same step, wherever the page was reloaded', asyn
   await reloadInCard();
   await sit(page, await hand());
 
-  await reloadOn(words.sheet);
+  await reloadOn(words.firstTry);
   await press(page, 'Begin');
+  await sit(page, await hand(), { until: 4 });
+  await reloadInCard();
+  await sit(page, await hand());
+  await seeHeading(page, words.yours);
+  await untilSealed();
+  await reload(page);
+
+  await reloadOn(words.choice);
+  await press(page, words.straight);
   await sit(page, await hand(), { until: 10 });
   await reloadInCard();
   const missed = new Set<string>();
@@ -84,13 +94,48 @@ test('a child comes back to the same step, wherever the page was reloaded', asyn
   await sit(page, await hand(), { until: 1 });
   await reloadInCard();
   await sit(page, await hand());
+  await reloadOn(words.twin);
+  await press(page, 'Begin');
+  await sit(page, await hand(), { until: 1 });
+  await reloadInCard();
+  await sit(page, await hand());
+  await reloadOn(words.waitsForDone);
+  await press(page, 'Begin');
+  await sit(page, await hand(), { until: 2 });
+  await reloadInCard();
+  await sit(page, await hand());
   await seeHeading(page, words.piece);
   await untilSealed();
   await reload(page);
   await reloadOn(words.resting);
 
-  const sheet = (await storedSats(page)).find(({ purpose }) => purpose === 'sheet');
-  expect(sheet?.visits.filter(({ end }) => end === 'taken')).toHaveLength(25);
+  const sats = await storedSats(page);
+  expect(sats.map(({ purpose }) => purpose)).toEqual([
+    'practice',
+    'firstTry',
+    'sheet',
+    'mending',
+    'mending',
+    'practice',
+  ]);
+  expect(sats[2]?.visits.filter(({ end }) => end === 'taken')).toHaveLength(25);
+});
+
+test('in a card round too, and a round done does not come again', async () => {
+  const { page } = device;
+  await setUp(page, 'Wren');
+  const hand = async () => keyHand(device);
+  await goTo(page, hand, words.firstTry);
+  await press(page, 'Begin');
+  await sit(page, await hand(), { does: (_, nth) => (nth < 3 ? 'wrong' : 'right') });
+  await goTo(page, hand, words.cards);
+  await reloadOn(words.cards);
+  await press(page, 'Begin');
+  await sit(page, await hand(), { until: 2 });
+  await reloadInCard();
+  await sit(page, await hand());
+  await reloadOn(words.sheet);
+  expect((await storedSats(page)).map(({ purpose }) => purpose)).toEqual(['practice', 'firstTry', 'cards']);
 });
 
 test('in mid-row too, and a row done is not asked again', async () => {
@@ -99,10 +144,7 @@ test('in mid-row too, and a row done is not asked again', async () => {
   await openPages(page);
   await choose(page, 'Sheets are sat', 'with a clock');
   await handOver(page, 'Wren');
-  await press(page, 'OK');
-  await press(page, 'Begin');
-  await sit(page, await keyHand(device), { takesItself: true });
-  await press(page, 'Begin');
+  await beginSheet(page, () => keyHand(device));
   await sit(page, await keyHand(device), {
     takesItself: true,
     atMs: ({ seenMs }, nth) => seenMs + (nth < 12 ? 1000 : 60_000),
@@ -113,9 +155,10 @@ test('in mid-row too, and a row done is not asked again', async () => {
   await sit(page, await keyHand(device), { until: 2 });
   await reloadInCard();
   await sit(page, await keyHand(device));
-  await seeHeading(page, words.piece);
   await untilSealed();
   await reload(page);
+  const titles = await finishDay(page, () => keyHand(device));
+  expect(titles).not.toContain(words.row);
   await reloadOn(words.resting);
   expect((await storedSats(page)).filter(({ purpose }) => purpose === 'row')).toHaveLength(1);
 });
@@ -126,10 +169,7 @@ test('an interrupted timed sheet goes on without its clock and has no band unles
   await openPages(page);
   await choose(page, 'Sheets are sat', 'with a clock');
   await handOver(page, 'Wren');
-  await press(page, 'OK');
-  await press(page, 'Begin');
-  await sit(page, await keyHand(device), { takesItself: true });
-  await press(page, 'Begin');
+  await beginSheet(page, () => keyHand(device));
   await sit(page, await keyHand(device), { takesItself: true, until: 5 });
   await reload(page);
   await press(page, 'Carry on');
