@@ -26,8 +26,14 @@ export function saidOfReadiness({ readiness, child }: ChildReading): readonly Sa
   return readiness ? sentencesOfReadiness(readiness).map((sentence) => say(sentence, child.name)) : [];
 }
 
-/** Where days with the clock go worse than days without; nothing during a trial, which decides about the clock by itself. */
-export function saidOfClockCost({ clockEffect, trial, child }: ChildReading): readonly Said[] {
+/**
+ * Where days with the clock go worse than days without; nothing during a trial, which decides about the clock by
+ * itself, nor beside a sheet that was rushed, which would be another cause for the same.
+ */
+export function saidOfClockCost(reading: ChildReading, sheet: Id | null): readonly Said[] {
+  const { clockEffect, trial, child } = reading;
+  const verdicts = sheet === null ? [] : (reading.sitting(sheet)?.verdicts ?? []);
+  if (verdicts.some(({ name }) => name === 'rushed')) return [];
   if (trial && !trial.trial.isStopped && !trial.isWhole) return [];
   const costs = clockEffect.time.claim === 'slower' || clockEffect.accuracy.claim === 'worse';
   return costs ? sentencesOfClock(clockEffect).map((sentence) => say(sentence, child.name)) : [];

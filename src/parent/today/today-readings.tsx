@@ -41,7 +41,7 @@ export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) 
       restoringS: isUnfair ? keypad.restoringS : null,
       readiness: reading.readiness,
       ready: saidOfReadiness(reading)[0] ?? null,
-      cost: child.settings.timed ? saidOfClockCost(reading) : [],
+      cost: child.settings.timed ? saidOfClockCost(reading, sheet) : [],
       tooSoon: isTimed && sheet === null ? saidOfClockTooSoon(reading) : null,
     };
   }, [household, history, child, sheet, isTimed]);
