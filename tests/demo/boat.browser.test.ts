@@ -82,7 +82,7 @@ describe('the boat in its store', () => {
     const app = await openApp(ports, () => {}, await opened(boatName));
     const days = [...app.desk.days.value.values()];
     expect(days.map(({ isDone }) => isDone)).toEqual([true, false, false]);
-    expect(days.map(({ steps }) => steps[0]?.what)).toEqual(['piece', 'row', 'sheet']);
+    expect(days.map(({ steps }) => steps[0]?.what)).toEqual(['piece', 'row', 'cards']);
     expect(app.kiosk.screen.value.on).toBe('whose');
     app.close();
   });

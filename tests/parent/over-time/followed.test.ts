@@ -106,10 +106,11 @@ test('within a span are the days less than so long before the newest', () => {
 });
 
 test('a line cut off at the edge of a span is the same line', () => {
-  const stretches = thinkTimes(juniper.log.sats);
+  const stretches = thinkTimes(wren.log.sats);
   const whole = stretches.find(({ line }) => line !== null);
   const second = whole?.points[1]?.day ?? '';
   const [cut] = cutStretches(whole ? [whole] : [], (day) => day >= second);
+  expect(whole).toBeDefined();
   expect(cut?.points).toHaveLength((whole?.points.length ?? 0) - 1);
   const [line, shorter] = [whole?.line, cut?.line];
   const days = dayNumber(second) - dayNumber(whole?.points[0]?.day ?? '');
