@@ -3,6 +3,7 @@ import { words } from '../../src/child/words';
 import { keyHand, nextCard, sit } from './child-hand';
 import { type Device, openDevice, reload } from './device';
 import { setFull, withDisk } from './full-disk';
+import { beginSheet, finishDay, goTo } from './morning';
 import { daysOn } from './other-day';
 import {
   addChild,
@@ -95,8 +96,15 @@ async function seeFirstDay(device: Device, look: Look): Promise<void> {
   await nextCard(page, null);
   await look(device, 'child-card-copy');
   await sit(page, await keyHand(device));
-  await look(device, 'child-next-sheet');
+  await seeHeading(page, words.firstTry);
+  await look(device, 'child-next-first-try');
   await press(page, 'Begin');
+  await sit(page, await keyHand(device), { does: (_, nth) => (nth < 4 ? 'right' : 'wrong') });
+  await seeHeading(page, words.yours);
+  await look(device, 'child-yours');
+  await press(page, 'Go on');
+  await look(device, 'child-next-after-yours');
+  await beginSheet(page, () => keyHand(device));
   await nextCard(page, null);
   await page.waitForTimeout(300);
   await page.keyboard.type('18');
@@ -118,10 +126,11 @@ async function seeFirstDay(device: Device, look: Look): Promise<void> {
   await nextCard(page, null);
   await look(device, 'child-mending-shown');
   await sit(page, await keyHand(device));
-  await seeHeading(page, words.piece);
+  await seeHeading(page, words.twin);
+  await look(device, 'child-next-twin');
+  await goTo(page, () => keyHand(device), words.piece);
   await look(device, 'child-piece-whole');
-  await press(page, 'Go on');
-  await seeHeading(page, words.resting);
+  await finishDay(page, () => keyHand(device));
   await look(device, 'child-rest');
   await press(page, 'Long cloth');
   await page.locator('.strip').waitFor();
@@ -167,7 +176,7 @@ async function seeGate(device: Device, look: Look, code: string): Promise<void> 
 
 async function seeTimedDay(device: Device, look: Look): Promise<void> {
   const { page } = device;
-  await seeHeading(page, words.takesItself);
+  await goTo(page, () => keyHand(device), words.takesItself);
   await look(device, 'child-practice-by-itself');
   await press(page, 'Begin');
   await sit(page, await keyHand(device), { takesItself: true });
