@@ -106,8 +106,7 @@ function StateCell({ at, place, fact, reading, isOpen, onOpen }: StateCellProps)
       }}
       onClick={() => onOpen(fact.id)}
     >
-      <span class="number">{cellNumber(fact)}</span>
-      {reading && <StateMark state={reading.state} />}
+      <span class="number">{cellNumber(fact)}</span> {reading && <StateMark state={reading.state} />}
       {reading && <span class="word">{shortName(reading)}</span>}
     </button>
   );
