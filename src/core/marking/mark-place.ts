@@ -48,6 +48,11 @@ function outcomeOf(sat: Sat, place: number, visit: Visit | undefined, seen: Read
 /** A card opened again is known already: the time to its first key is no thinking time. */
 function firstKeyMs(visit: Visit | undefined): number | null {
   if (visit?.end !== 'taken' || visit.onsetMs === null || visit.from !== undefined) return null;
-  const first = visit.keys.find(([key]) => key >= '0' && key <= '9')?.[1] ?? null;
+  const first = firstDigitMs(visit);
   return first === null ? null : first - visit.onsetMs;
+}
+
+function firstDigitMs({ keys }: Visit): number | null {
+  for (const [key, atMs] of keys) if (key >= '0' && key <= '9') return atMs;
+  return null;
 }

@@ -14,34 +14,38 @@ import type { SatRulings } from './sat-rulings';
 export function markSat(sat: Sat, rulings: SatRulings, limits: ChildSettings['limits']): Marked {
   const active = activeTimes(sat);
   const places = markPlaces(sat, rulings, active);
-  const count = (outcome: Outcome) => places.filter((place) => place.outcome === outcome).length;
-  const rightByBell = places.filter(isRightByBell).length;
+  const counts = countsOf(places);
+  const rightByBell = places.reduce((sum, place) => sum + Number(isRightByBell(place)), 0);
   const interrupted = isInterrupted(sat);
   const noBand = whyNoBand(sat, rulings, interrupted);
   const counted = sat.clock ? places.filter(({ byBell }) => byBell) : places;
   const ms = countedMs(sat, active);
   return {
     places,
-    right: count('right'),
-    wrong: count('wrong'),
-    skipped: count('skipped'),
-    notReached: count('notReached'),
-    unfinished: count('unfinished'),
-    reached: places.length - count('notReached'),
+    ...counts,
+    reached: places.length - counts.notReached,
     rightByBell,
     band: noBand ? null : bandOf(rightByBell, places.length, limits),
     noBand,
     interrupted,
-    // Looked at for one sitting at a time, and dear over ten years of them.
+    // These two are looked at for one sitting at a time, and dear over ten years of them.
     get flags() {
       return flagsOf(sat);
+    },
+    get medianMs() {
+      return medianOf(places);
     },
     factsPerMin:
       ms === null ? null : perMinute(counted.filter(({ outcome }) => outcome === 'right').length, ms),
     digitsPerMin: ms === null ? null : perMinute(digitsIn(counted), ms),
-    medianMs: medianOf(places),
     limits,
   };
+}
+
+function countsOf(places: readonly MarkedPlace[]): Readonly<Record<Outcome, number>> {
+  const counts = { right: 0, wrong: 0, skipped: 0, notReached: 0, unfinished: 0 };
+  for (const { outcome } of places) counts[outcome] += 1;
+  return counts;
 }
 
 function isRightByBell({ outcome, byBell }: MarkedPlace): boolean {

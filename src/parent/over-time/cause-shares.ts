@@ -1,13 +1,11 @@
 import type { Day } from '../../core/record/stamp';
 import type { AnswerFlag } from '../../readings/errors/answer-flags';
-import { type Lift, liftOf } from '../../readings/errors/lift';
+import { type Lift, liftsOf } from '../../readings/errors/lift';
 import { wrongOnSheets } from '../../readings/errors/wrong-on-sheets';
 import type { ChildReading } from '../reading/child-reading';
 
 /** How often wrong answers carry a mark, against how often blind numbers would. */
-export interface CauseShare extends Lift {
-  readonly flag: AnswerFlag;
-}
+export type CauseShare = Lift;
 
 /** Marks that overlap: an answer may carry several. Those that only refine another one are left out. */
 const flagsShown: readonly AnswerFlag[] = [
@@ -44,8 +42,7 @@ export function causesOverTime(
   const keyed = errors.filter(({ given }) => given !== null && given !== '');
   const skipped = errors.length - keyed.length;
   if (keyed.length < fewestWrong) return { wrong: keyed.length, skipped, shares: null };
-  const shares = flagsShown
-    .map((flag): CauseShare => ({ flag, ...liftOf(flag, keyed) }))
+  const shares = liftsOf(flagsShown, keyed)
     .filter(({ hits }) => hits > 0)
     .toSorted((x, y) => y.hits - x.hits);
   return { wrong: keyed.length, skipped, shares };

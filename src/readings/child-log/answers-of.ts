@@ -1,6 +1,6 @@
 import { parsePrompt } from '../../core/fact/prompt';
 import type { Marked } from '../../core/marking/marked';
-import type { Sat, Via, Visit } from '../../core/record/sat';
+import type { OnsetSource, Sat, Via, Visit } from '../../core/record/sat';
 import type { Id } from '../../core/record/stamp';
 import { isDeciding } from '../../core/sitting/turn';
 import { dayNumber } from '../day-number';
@@ -20,6 +20,16 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
     const ms = handOf(sat.device, via)?.firstKeyMs ?? null;
     hands.set(via, ms);
     return ms;
+  };
+  let where = '';
+  let alike: readonly [Via, OnsetSource] | null = null;
+  const whereOf = (via: Via, onsetBy: OnsetSource) => {
+    // One text for a whole sitting, nearly always: three hundred thousand answers hold the same few.
+    if (alike?.[0] !== via || alike[1] !== onsetBy) {
+      alike = [via, onsetBy];
+      where = `${sat.device} ${via} ${onsetBy}`;
+    }
+    return where;
   };
   const dayCount = dayNumber(sat.day);
   const answers: Answer[] = [];
@@ -43,7 +53,7 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
       firstKeyMs: firstKeyMs !== null && firstKeyMs > 0 ? firstKeyMs : null,
       handMs: handMs(via),
       via,
-      where: `${sat.device} ${via} ${visit.onsetBy}`,
+      where: whereOf(via, visit.onsetBy),
       slip,
     });
   }

@@ -1,5 +1,4 @@
 import { mean } from 'simple-statistics';
-import { dayNumber } from '../day-number';
 import { type AccuracyEffect, accuracyEffect } from './accuracy-effect';
 import type { Meeting } from './meeting';
 import { pairDays } from './pair-days';
@@ -23,7 +22,7 @@ export const windowDays = 28;
 /** The clock effect at a chance of error `alpha`: .05 for one look, less where several are taken. */
 export function clockEffect(meetings: readonly Meeting[], alpha = 0.05): ClockEffect {
   const pairs = pairDays(meetings, windowDays);
-  const gaps = pairs.map(({ withClock, without }) => dayNumber(withClock.day) - dayNumber(without.day));
+  const gaps = pairs.map(({ withClock, without }) => withClock.dayCount - without.dayCount);
   const clockLaterDays = gaps.length === 0 ? null : mean(gaps);
   return {
     facts: new Set(pairs.map(({ withClock }) => withClock.fact)).size,

@@ -2,7 +2,6 @@ import { mean } from 'simple-statistics';
 import type { FactId } from '../../core/fact/fact';
 import type { Day } from '../../core/record/stamp';
 import { dayNumber } from '../day-number';
-import { groupBy } from '../group-by';
 import { median } from '../statistics/robust-spread';
 import type { Meeting } from './meeting';
 
@@ -10,6 +9,8 @@ import type { Meeting } from './meeting';
 export interface FactDay {
   readonly fact: FactId;
   readonly day: Day;
+  /** The day as a count, for differences only. */
+  readonly dayCount: number;
   readonly withClock: boolean;
   readonly share: number | null;
   readonly logMs: number | null;
@@ -27,9 +28,34 @@ export interface DayPair {
  * choice looks at dates only, never at answers.
  */
 export function pairDays(meetings: readonly Meeting[], windowDays: number): readonly DayPair[] {
-  return groupBy(meetings, ({ fact, where }) => `${fact} ${where}`).flatMap((group) =>
-    pairsOf(factDaysOf(group), windowDays),
-  );
+  return linesOf(meetings).flatMap((line) => pairsOf(factDaysOf(line), windowDays));
+}
+
+/** The days of one fact in one place: of each what was met with the clock, or without, by a number for the two. */
+type Line = Map<number, Meeting[]>;
+
+/** In the order of each line's first meeting. Numbers for keys: looks over many years ask for a million of them. */
+function linesOf(meetings: readonly Meeting[]): readonly Line[] {
+  const lines: Line[] = [];
+  const byFact = new Map<FactId, Map<string, Line>>();
+  for (const meeting of meetings) {
+    let byPlace = byFact.get(meeting.fact);
+    if (!byPlace) {
+      byPlace = new Map();
+      byFact.set(meeting.fact, byPlace);
+    }
+    let line = byPlace.get(meeting.where);
+    if (!line) {
+      line = new Map();
+      byPlace.set(meeting.where, line);
+      lines.push(line);
+    }
+    const at = 2 * dayNumber(meeting.day) + Number(meeting.withClock);
+    const own = line.get(at);
+    if (own) own.push(meeting);
+    else line.set(at, [meeting]);
+  }
+  return lines;
 }
 
 /** Like brackets: a day closes the latest open day of the other kind. */
@@ -47,13 +73,12 @@ function pairsOf(days: readonly FactDay[], windowDays: number): readonly DayPair
 }
 
 function apart(one: FactDay, other: FactDay): number {
-  return Math.abs(dayNumber(one.day) - dayNumber(other.day));
+  return Math.abs(one.dayCount - other.dayCount);
 }
 
 /** The days of one fact in one place, oldest first. */
-function factDaysOf(meetings: readonly Meeting[]): readonly FactDay[] {
-  const days = groupBy(meetings, ({ day, withClock }) => `${day} ${withClock}`);
-  return days.flatMap((group) => factDayOf(group) ?? []).sort(byDay);
+function factDaysOf(line: Line): readonly FactDay[] {
+  return [...line].sort(([x], [y]) => x - y).flatMap(([, group]) => factDayOf(group) ?? []);
 }
 
 function factDayOf(group: readonly Meeting[]): FactDay | null {
@@ -62,9 +87,6 @@ function factDayOf(group: readonly Meeting[]): FactDay | null {
   const { fact, day, withClock } = first;
   const logs = group.flatMap(({ firstKeyMs }) => (firstKeyMs === null ? [] : [Math.log(firstKeyMs)]));
   const said = group.flatMap(({ right }) => (right === null ? [] : [Number(right)]));
-  return { fact, day, withClock, share: said.length === 0 ? null : mean(said), logMs: median(logs) };
-}
-
-function byDay(x: FactDay, y: FactDay): number {
-  return x.day < y.day ? -1 : x.day > y.day ? 1 : Number(x.withClock) - Number(y.withClock);
+  const share = said.length === 0 ? null : mean(said);
+  return { fact, day, dayCount: dayNumber(day), withClock, share, logMs: median(logs) };
 }

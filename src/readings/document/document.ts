@@ -3,7 +3,6 @@ import type { Band } from '../../core/marking/band';
 import type { Day, Id } from '../../core/record/stamp';
 import type { ClockEffect } from '../clock-effect/clock-effect';
 import type { ReadTrial } from '../clock-trial/read-trial';
-import type { AnswerFlag } from '../errors/answer-flags';
 import type { Lift } from '../errors/lift';
 import type { ErrorFlag, ErrorName } from '../errors/read-error';
 import type { FactReading } from '../facts/fact-reading';
@@ -42,7 +41,7 @@ export interface DocumentChild {
   readonly rates: readonly DocumentStretch[];
   readonly hands: readonly DocumentHand[];
   /** How often each look of a wrong number came, set against chance; those that never came are left out. */
-  readonly errors: readonly (Lift & { readonly flag: AnswerFlag })[];
+  readonly errors: readonly Lift[];
 }
 
 export interface DocumentFact extends Omit<FactReading, 'fact'> {

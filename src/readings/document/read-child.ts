@@ -1,8 +1,8 @@
 import { bandInFirst } from '../../core/marking/band-in-first';
 import type { ChildLog, ReadSat } from '../child-log/child-log';
 import { readTrial } from '../clock-trial/read-trial';
-import { type AnswerFlag, answerTests } from '../errors/answer-flags';
-import { liftOf } from '../errors/lift';
+import { answerFlags } from '../errors/answer-flags';
+import { liftsOf } from '../errors/lift';
 import { readError } from '../errors/read-error';
 import type { PlacedError } from '../errors/wrong-answers-of';
 import { wrongOnSheets } from '../errors/wrong-on-sheets';
@@ -54,7 +54,7 @@ export function readChild(log: ChildLog): DocumentChild {
     },
     rates: stretchesOf(log),
     hands: handsOf(log),
-    errors: liftsOf([...wrong.values()].flat()),
+    errors: liftsIn([...wrong.values()].flat()),
   };
 }
 
@@ -117,7 +117,6 @@ function handsOf({ sats }: ChildLog): readonly DocumentHand[] {
   return handTimes(counted).map((hand) => ({ ...hand, byDigits: Object.fromEntries(hand.byDigits) }));
 }
 
-function liftsOf(wrong: readonly PlacedError[]): DocumentChild['errors'] {
-  const flags = Object.keys(answerTests) as readonly AnswerFlag[];
-  return flags.map((flag) => ({ flag, ...liftOf(flag, wrong) })).filter(({ hits }) => hits > 0);
+function liftsIn(wrong: readonly PlacedError[]): DocumentChild['errors'] {
+  return liftsOf(answerFlags, wrong).filter(({ hits }) => hits > 0);
 }

@@ -43,6 +43,9 @@ export const answerTests: Readonly<Record<AnswerFlag, (guess: Guess) => boolean>
   perseveration: ({ number, before }) => number === before,
 };
 
+/** Every flag, in the order of the definitions. */
+export const answerFlags = Object.keys(answerTests) as readonly AnswerFlag[];
+
 /** How far the nearest operand that would give this product is from the one it replaced; `null` for none. */
 function operandsAway(guess: Guess): number | null {
   const { fact, number } = guess;

@@ -22,14 +22,47 @@ function wrongNumbers(setting: Setting, taking: Taking, pool: Pool): readonly nu
 
 /** How often a wrong answer drawn blindly from the pool would carry a flag, 0 to 1. */
 export function chanceOf(flag: AnswerFlag, setting: Setting, taking: Taking, pool: Pool = 'numbers'): number {
-  const numbers = wrongNumbers(setting, taking, pool);
-  if (numbers.length === 0) return 0;
+  return shareWith(flag, setting, wrongNumbers(setting, taking, pool));
+}
+
+function shareWith(flag: AnswerFlag, setting: Setting, numbers: readonly number[]): number {
   const hits = numbers.filter((number) => answerTests[flag]({ ...setting, digits: String(number), number }));
-  return hits.length / numbers.length;
+  return numbers.length === 0 ? 0 : hits.length / numbers.length;
+}
+
+/** What blind numbers would do in one setting, whatever came before it. */
+interface Blind {
+  readonly numbers: readonly number[];
+  readonly chances: Map<AnswerFlag, number>;
+}
+
+const known = new Map<string, Blind>();
+
+/** Kept: years of wrong answers ask for the same few hundred over and over. */
+function blindIn(setting: Setting & { readonly taking: Taking }, pool: Pool): Blind {
+  const { fact, pad, reach, taking } = setting;
+  const key = `${fact.id} ${taking} ${pad} ${reach} ${pool}`;
+  const before = known.get(key);
+  if (before) return before;
+  const blind = { numbers: wrongNumbers(setting, taking, pool), chances: new Map<AnswerFlag, number>() };
+  known.set(key, blind);
+  return blind;
+}
+
+function knownChance(flag: AnswerFlag, setting: Setting, { numbers, chances }: Blind): number {
+  // The one flag that looks at the card before: no number comes twice among the blind ones.
+  if (flag === 'perseveration')
+    return setting.before !== null && numbers.includes(setting.before) ? 1 / numbers.length : 0;
+  const before = chances.get(flag);
+  if (before !== undefined) return before;
+  const chance = shareWith(flag, setting, numbers);
+  chances.set(flag, chance);
+  return chance;
 }
 
 /** How often a flag was seen among wrong answers, and how often blind numbers would have carried it. */
 export interface Lift {
+  readonly flag: AnswerFlag;
   readonly hits: number;
   /** Wrong answers that were keyed; omissions are left out. */
   readonly of: number;
@@ -41,31 +74,22 @@ export interface Lift {
   readonly pMore: number;
 }
 
-/** A flag's share among wrong answers set against the chance of each answer's own way of taking. */
-export function liftOf(
-  flag: AnswerFlag,
+/** The shares of some flags among wrong answers, each set against the chance of each answer's own way of taking. */
+export function liftsOf(
+  flags: readonly AnswerFlag[],
   answers: readonly (WrongAnswer & { readonly taking: Taking })[],
   pool: Pool = 'numbers',
-): Lift {
-  const keyed = answers.flatMap((answer) =>
-    answer.given === null || answer.given === ''
-      ? []
-      : [{ ...answer, digits: answer.given, number: Number(answer.given) }],
-  );
-  const hits = keyed.filter((guess) => answerTests[flag](guess)).length;
-  const known = new Map<string, number>();
-  const chances = keyed.map((guess) => {
-    const key = `${guess.fact.id} ${guess.taking} ${guess.pad} ${guess.reach} ${guess.before}`;
-    const chance = known.get(key) ?? chanceOf(flag, guess, guess.taking, pool);
-    known.set(key, chance);
-    return chance;
+): readonly Lift[] {
+  const keyed = answers.flatMap((answer) => {
+    const { given } = answer;
+    if (given === null || given === '') return [];
+    return [{ guess: { ...answer, digits: given, number: Number(given) }, blind: blindIn(answer, pool) }];
   });
-  const expected = chances.reduce((sum, chance) => sum + chance, 0);
-  return {
-    hits,
-    of: keyed.length,
-    expected,
-    lift: expected === 0 ? null : hits / expected,
-    pMore: hitsAtLeast(hits, chances),
-  };
+  return flags.map((flag) => {
+    const hits = keyed.filter(({ guess }) => answerTests[flag](guess)).length;
+    const chances = keyed.map(({ guess, blind }) => knownChance(flag, guess, blind));
+    const expected = chances.reduce((sum, chance) => sum + chance, 0);
+    const lift = expected === 0 ? null : hits / expected;
+    return { flag, hits, of: keyed.length, expected, lift, pMore: hitsAtLeast(hits, chances) };
+  });
 }

@@ -1,5 +1,5 @@
 import type { Operation } from '../../core/fact/fact';
-import { type AnswerFlag, answerTests } from './answer-flags';
+import { type AnswerFlag, answerFlags, answerTests } from './answer-flags';
 import type { Setting } from './guess';
 import { operationsGiving } from './operations-giving';
 
@@ -41,8 +41,6 @@ export const namingOrder = [
   'tenSlip',
   'keyingSlip',
 ] as const satisfies readonly ErrorFlag[];
-
-const answerFlags = Object.keys(answerTests) as readonly AnswerFlag[];
 
 /** All flags of a wrong answer and the likeliest name; the answer must be wrong. */
 export function readError(answer: WrongAnswer): ReadError {

@@ -25,8 +25,8 @@ export function wrongAnswersOf(
   return asked.flatMap((visit, index) => {
     const { place, given } = visit;
     const fact = knownFact(sat.prompts[place] ?? '');
-    const isLast = asked.findLastIndex((other) => other.place === place) === index;
-    if (!fact || !isLast || isRight(fact.id, given) || rulings.accepted.has(place)) return [];
+    if (!fact || isRight(fact.id, given) || rulings.accepted.has(place)) return [];
+    if (asked.findLastIndex((other) => other.place === place) !== index) return [];
     const before = asked[index - 1]?.given ?? null;
     return [
       {

@@ -2,7 +2,6 @@ import { mean } from 'simple-statistics';
 import { windowDays } from '../clock-effect/clock-effect';
 import type { Meeting } from '../clock-effect/meeting';
 import { type DayPair, pairDays } from '../clock-effect/pair-days';
-import { dayNumber } from '../day-number';
 import { groupBy } from '../group-by';
 import { median } from '../statistics/robust-spread';
 import { signedRank } from '../statistics/signed-rank';
@@ -33,7 +32,7 @@ export function lookAtClock(meetings: readonly Meeting[], alpha: number): Fluste
   const days = new Set(pairs.map(({ withClock }) => withClock.day));
   const facts = new Set(pairs.map(({ withClock }) => withClock.fact));
   if (facts.size < fewest || days.size < fewest) return null;
-  const gaps = pairs.map(({ withClock, without }) => dayNumber(withClock.day) - dayNumber(without.day));
+  const gaps = pairs.map(({ withClock, without }) => withClock.dayCount - without.dayCount);
   if (mean(gaps) < -practiceDays) return null;
   const ratio = slowerBy(pairs, alpha * shares.times);
   const isLessRight = lessRight(pairs, meetings, alpha * shares.rights);

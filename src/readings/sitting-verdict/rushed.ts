@@ -69,40 +69,45 @@ function wrongCameQuicker({ read }: Sheet, last: readonly ReadSat[]): Rushed | n
   };
 }
 
-function quickerThanUsual({ read, past, day, sat }: Sheet): Rushed | null {
-  if (read.marked.wrong < fewestWrong.usual) return null;
-  const shifts: number[] = [];
-  let [wrong, of, wrongBefore, ofBefore] = [0, 0, 0, 0];
-  const times = { now: [] as number[], usual: [] as number[] };
-  for (const { fact, firstKeyMs, outcome, where } of read.answers) {
-    const near = past
-      .of(fact.id)
-      .answers.filter((one) => day - one.dayCount <= nearDays && one.withClock === (sat.clock !== null));
-    const usualMs = median(near.flatMap((one) => (one.where === where ? (one.firstKeyMs ?? []) : [])));
-    if (usualMs === null || firstKeyMs === null) continue;
-    shifts.push(Math.log(firstKeyMs / usualMs));
-    times.now.push(firstKeyMs);
-    times.usual.push(usualMs);
-    of += 1;
-    if (outcome !== 'right') wrong += 1;
-    ofBefore += near.length;
-    wrongBefore += near.filter((one) => one.outcome !== 'right').length;
-  }
-  if ((median(shifts) ?? 0) > Math.log(muchQuicker)) return null;
+function quickerThanUsual(sheet: Sheet): Rushed | null {
+  if (sheet.read.marked.wrong < fewestWrong.usual) return null;
+  const beside = sheet.read.answers.flatMap((answer) => besideUsual(answer, sheet));
+  const wrong = beside.filter(({ answer }) => answer.outcome !== 'right').length;
+  const ofBefore = beside.reduce((sum, { near }) => sum + near, 0);
+  const wrongBefore = beside.reduce((sum, { nearWrong }) => sum + nearWrong, 0);
   const share = (wrongBefore + 1) / (ofBefore + 2);
-  if (1 - binomialUpTo(wrong - 1, of, share) > alpha.wronger) return null;
+  if (1 - binomialUpTo(wrong - 1, beside.length, share) > alpha.wronger) return null;
+  const nowMs = beside.map(({ firstKeyMs }) => firstKeyMs);
+  const usualMs = beside.map(({ timesMs }) => median(timesMs) ?? 0);
+  const shifts = nowMs.map((ms, index) => Math.log(ms / (usualMs[index] ?? ms)));
+  if ((median(shifts) ?? 0) > Math.log(muchQuicker)) return null;
   const p = signedRank(shifts).pLess;
-  const [quickMs, otherMs] = [median(times.now), median(times.usual)];
+  const [quickMs, otherMs] = [median(nowMs), median(usualMs)];
   if (p > alpha.usual || quickMs === null || otherMs === null) return null;
   return {
     name: 'rushed',
     by: 'quickerThanUsual',
     wrong,
-    of,
+    of: beside.length,
     quickS: quickMs / 1000,
     otherS: otherMs / 1000,
     p,
   };
+}
+
+/** A timed answer beside the earlier ones to its fact: how many near enough, how many of them wrong, and their times. */
+function besideUsual(answer: Answer, { past, day, sat }: Sheet) {
+  const { fact, firstKeyMs, where } = answer;
+  if (firstKeyMs === null) return [];
+  const timesMs: number[] = [];
+  let [near, nearWrong] = [0, 0];
+  for (const one of past.of(fact.id).answers) {
+    if (day - one.dayCount > nearDays || one.withClock !== (sat.clock !== null)) continue;
+    near += 1;
+    if (one.outcome !== 'right') nearWrong += 1;
+    if (one.where === where && one.firstKeyMs !== null) timesMs.push(one.firstKeyMs);
+  }
+  return timesMs.length === 0 ? [] : [{ answer, firstKeyMs, near, nearWrong, timesMs }];
 }
 
 function begunUnread({ read }: Sheet): Rushed | null {

@@ -2,7 +2,8 @@ import { medianAbsoluteDeviation, median as medianOf } from 'simple-statistics';
 
 /** The middle of `values`, in their unit; `null` when there are none. */
 export function median(values: readonly number[]): number | null {
-  return values.length === 0 ? null : medianOf([...values]);
+  if (values.length < 2) return values[0] ?? null;
+  return medianOf([...values]);
 }
 
 /** A middle and a spread that one wild value can't move. `spread` is 1.4826 × the median absolute deviation. */

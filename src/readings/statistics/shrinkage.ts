@@ -23,8 +23,8 @@ export function varianceParts(groups: readonly (readonly number[])[]): VarianceP
   const spare = count - filled.length;
   if (filled.length < 2 || spare === 0) return null;
   const grand = sum(filled.map((group) => sum([...group]))) / count;
-  const around = filled.map((group) => ({ size: group.length, mean: mean([...group]) }));
-  const withinSquares = sum(filled.flatMap((group) => group.map((value) => (value - mean([...group])) ** 2)));
+  const around = filled.map((group) => ({ group, size: group.length, mean: mean([...group]) }));
+  const withinSquares = sum(around.flatMap(({ group, mean }) => group.map((value) => (value - mean) ** 2)));
   const betweenSquares = sum(around.map((group) => group.size * (group.mean - grand) ** 2));
   const within = withinSquares / spare;
   const usualSize = (count - sum(filled.map((group) => group.length ** 2)) / count) / (filled.length - 1);

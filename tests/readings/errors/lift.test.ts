@@ -1,12 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { factsOf } from '../../../src/core/fact/fact-list';
-import { chanceOf, liftOf, type Taking } from '../../../src/readings/errors/lift';
+import type { AnswerFlag } from '../../../src/readings/errors/answer-flags';
+import { chanceOf, liftsOf, type Taking } from '../../../src/readings/errors/lift';
 import type { WrongAnswer } from '../../../src/readings/errors/read-error';
 
 const tables = factsOf('mul').filter(({ a, b }) => a >= 2 && b >= 2);
 const [sevenEights] = tables.filter(({ id }) => id === 'mul-7-8');
 if (!sevenEights) throw new Error('7 × 8 is a fact');
+
+const liftOf = (flag: AnswerFlag, answers: readonly ReturnType<typeof answer>[]) => {
+  const [lift] = liftsOf([flag], answers);
+  if (!lift) throw new Error('one flag, one lift');
+  return lift;
+};
 
 const answer = (given: string | null, taking: Taking = 'done'): WrongAnswer & { taking: Taking } => ({
   fact: sevenEights,
@@ -68,6 +75,7 @@ describe('lift over chance', () => {
 
   it('leaves omissions out, and has no lift without answers', () => {
     expect(liftOf('operand', [answer(null), answer('')])).toEqual({
+      flag: 'operand',
       hits: 0,
       of: 0,
       expected: 0,
