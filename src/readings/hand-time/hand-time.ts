@@ -64,5 +64,7 @@ export function thinkMs(firstKeyMs: number, hand: HandTime): number {
 /** How many gaps between the digits of an answer are longer than these hands ever need. */
 export function pausesInside(visit: Visit, { pauseMs }: HandTime): number {
   // Most answers of most years have one digit or two, and no pause: no list is made for a count of none.
-  return pauseMs === null || visit.keys.length < 2 ? 0 : digitGaps(visit).filter((gap) => gap > pauseMs).length;
+  return pauseMs === null || visit.keys.length < 2
+    ? 0
+    : digitGaps(visit).filter((gap) => gap > pauseMs).length;
 }
