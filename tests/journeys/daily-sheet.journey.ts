@@ -161,8 +161,10 @@ async function readMarking({ page }: Device): Promise<void> {
 function expectTimesOf(sheet: Sat | undefined): void {
   expect(sheet?.isolated).toBe(true);
   expect(sheet?.visits).toHaveLength(15);
+  expect(sheet?.visits.filter(({ onsetBy }) => onsetBy === 'element').length).toBeGreaterThan(7);
   for (const visit of sheet?.visits ?? []) {
-    expect(visit.onsetBy).toBe('element');
+    // These keys are stamped ahead of now, so that a card may go before its paint is reported; then the fallback stands.
+    expect(['element', 'frame']).toContain(visit.onsetBy);
     expect(visit.onsetMs).not.toBeNull();
     expect(visit.endMs).not.toBeNull();
     expect(visit.keys.length).toBeGreaterThan(0);
