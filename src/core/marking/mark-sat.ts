@@ -22,7 +22,11 @@ export function markSat(sat: Sat, rulings: SatRulings, limits: ChildSettings['li
   const ms = countedMs(sat, active);
   return {
     places,
-    ...counts,
+    right: counts.right,
+    wrong: counts.wrong,
+    skipped: counts.skipped,
+    notReached: counts.notReached,
+    unfinished: counts.unfinished,
     reached: places.length - counts.notReached,
     rightByBell,
     band: noBand ? null : bandOf(rightByBell, places.length, limits),

@@ -22,40 +22,63 @@ export interface DayPair {
   readonly without: FactDay;
 }
 
-/**
- * Pairs each fact's days with the clock to days without, nearest in time first and never more than `windowDays`
- * apart, each day once. Practice makes later days quicker, so neighbours are compared and far days are not. The
- * choice looks at dates only, never at answers.
- */
-export function pairDays(meetings: readonly Meeting[], windowDays: number): readonly DayPair[] {
-  return linesOf(meetings).flatMap((line) => pairsOf(factDaysOf(line), windowDays));
+/** What was met of a fact on one day of one kind, and what it comes to once that has been asked. */
+interface Met {
+  readonly meetings: Meeting[];
+  factDay: FactDay | null;
 }
 
-/** The days of one fact in one place: of each what was met with the clock, or without, by a number for the two. */
-type Line = Map<number, Meeting[]>;
+/** The days of one fact in one place, each kind of day by a number of its own. */
+type Line = Map<number, Met>;
 
-/** In the order of each line's first meeting. Numbers for keys: looks over many years ask for a million of them. */
-function linesOf(meetings: readonly Meeting[]): readonly Line[] {
-  const lines: Line[] = [];
-  const byFact = new Map<FactId, Map<string, Line>>();
-  for (const meeting of meetings) {
-    let byPlace = byFact.get(meeting.fact);
+/** Meetings by fact, place and day, growing: looks over many years ask for the same days again and again. */
+export class DayLines {
+  /** In the order of each line's first meeting. */
+  readonly #lines: Line[] = [];
+  readonly #byFact = new Map<FactId, Map<string, Line>>();
+
+  add(meetings: readonly Meeting[]): void {
+    for (const meeting of meetings) {
+      const line = this.#lineOf(meeting);
+      const at = 2 * dayNumber(meeting.day) + Number(meeting.withClock);
+      const met = line.get(at);
+      if (met) {
+        met.meetings.push(meeting);
+        met.factDay = null;
+      } else line.set(at, { meetings: [meeting], factDay: null });
+    }
+  }
+
+  /**
+   * Pairs each fact's days with the clock to days without, nearest in time first and never more than `windowDays`
+   * apart, each day once. Practice makes later days quicker, so neighbours are compared and far days are not. The
+   * choice looks at dates only, never at answers.
+   */
+  pairs(windowDays: number): readonly DayPair[] {
+    return this.#lines.flatMap((line) => pairsOf(factDaysOf(line), windowDays));
+  }
+
+  #lineOf({ fact, where }: Meeting): Line {
+    let byPlace = this.#byFact.get(fact);
     if (!byPlace) {
       byPlace = new Map();
-      byFact.set(meeting.fact, byPlace);
+      this.#byFact.set(fact, byPlace);
     }
-    let line = byPlace.get(meeting.where);
+    let line = byPlace.get(where);
     if (!line) {
       line = new Map();
-      byPlace.set(meeting.where, line);
-      lines.push(line);
+      byPlace.set(where, line);
+      this.#lines.push(line);
     }
-    const at = 2 * dayNumber(meeting.day) + Number(meeting.withClock);
-    const own = line.get(at);
-    if (own) own.push(meeting);
-    else line.set(at, [meeting]);
+    return line;
   }
-  return lines;
+}
+
+/** The pairs of days among these meetings. */
+export function pairDays(meetings: readonly Meeting[], windowDays: number): readonly DayPair[] {
+  const lines = new DayLines();
+  lines.add(meetings);
+  return lines.pairs(windowDays);
 }
 
 /** Like brackets: a day closes the latest open day of the other kind. */
@@ -76,17 +99,41 @@ function apart(one: FactDay, other: FactDay): number {
   return Math.abs(one.dayCount - other.dayCount);
 }
 
-/** The days of one fact in one place, oldest first. */
+/** Oldest first, and of one day the kind without the clock. */
 function factDaysOf(line: Line): readonly FactDay[] {
-  return [...line].sort(([x], [y]) => x - y).flatMap(([, group]) => factDayOf(group) ?? []);
+  const ats = [...line.keys()].sort((x, y) => x - y);
+  return ats.flatMap((at) => {
+    const met = line.get(at);
+    if (!met) return [];
+    met.factDay ??= factDayOf(met.meetings);
+    return met.factDay ?? [];
+  });
 }
 
-function factDayOf(group: readonly Meeting[]): FactDay | null {
-  const [first] = group;
+function factDayOf(meetings: readonly Meeting[]): FactDay | null {
+  const [first, second] = meetings;
   if (!first) return null;
   const { fact, day, withClock } = first;
-  const logs = group.flatMap(({ firstKeyMs }) => (firstKeyMs === null ? [] : [Math.log(firstKeyMs)]));
-  const said = group.flatMap(({ right }) => (right === null ? [] : [Number(right)]));
-  const share = said.length === 0 ? null : mean(said);
-  return { fact, day, dayCount: dayNumber(day), withClock, share, logMs: median(logs) };
+  const dayCount = dayNumber(day);
+  if (!second) {
+    const logMs = first.firstKeyMs === null ? null : Math.log(first.firstKeyMs);
+    return {
+      fact,
+      day,
+      dayCount,
+      withClock,
+      share: first.right === null ? null : Number(first.right),
+      logMs,
+    };
+  }
+  const logs = meetings.flatMap(({ firstKeyMs }) => (firstKeyMs === null ? [] : [Math.log(firstKeyMs)]));
+  const said = meetings.flatMap(({ right }) => (right === null ? [] : [Number(right)]));
+  return {
+    fact,
+    day,
+    dayCount,
+    withClock,
+    share: said.length === 0 ? null : mean(said),
+    logMs: median(logs),
+  };
 }

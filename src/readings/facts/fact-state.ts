@@ -1,5 +1,5 @@
 import type { FactState, NotEnough } from './fact-reading';
-import type { Knowing } from './know';
+import { type Knowing, manyAnswers } from './know';
 import type { Pace } from './pace';
 
 /** What a fact's answers come to, before a state is named. */
@@ -53,9 +53,7 @@ export function nameState({ answers, days, right, knowing, pace }: Grounds): Nam
   return nothing(isKnown && pace === null ? 'noTimes' : 'notSure');
 }
 
-/** Right, and from so many answers on now under the line and now over it. */
-const manyAnswers = 12;
-
+/** Right, and over many answers now under the line and now over it. */
 function unevenPace(answers: number, { known }: Knowing, pace: Pace | null): number {
   const isBetween = pace !== null && Math.max(pace.quick, pace.slow) < sureFrom.pace;
   return answers >= manyAnswers && isBetween ? known : 0;

@@ -12,6 +12,9 @@ export interface Knowing {
 /** Right in more than 7 of 10 answers is known, in fewer than half is to be learned (our own decision, no source). */
 const bounds = { known: 0.7, toLearn: 0.5, mixedFrom: 0.25, mixedTo: 0.85 } as const;
 
+/** From so many answers on a fact speaks for itself (our own decision, no source). */
+export const manyAnswers = 12;
+
 /** Says nothing beforehand: every share is as likely. */
 const flat: Beta = { right: 1, wrong: 1 };
 
@@ -27,13 +30,15 @@ function knowingUnder(prior: Beta, own: Tally): Knowing {
 
 /**
  * What own answers make of a fact. The set's answers (`pool`) and the turn-around's may take sureness away, never give
- * any: the least of what each of them would say holds.
+ * any: the least of what each of them would say holds. That a fact is not known many `answers` of its own say alone.
  */
-export function knowing(own: Tally, pool: Beta, turnAround: Tally): Knowing {
+export function knowing(own: Tally, pool: Beta, turnAround: Tally, answers: number): Knowing {
   const beside = withAnswers(flat, { right: turnAround.right / 4, of: turnAround.of / 4 });
   const views = [flat, pool, beside].map((prior) => knowingUnder(prior, own));
   const least = (key: keyof Knowing) => Math.min(...views.map((view) => view[key]));
-  return { known: least('known'), mixed: least('mixed'), toLearn: least('toLearn') };
+  const { mixed, toLearn } =
+    answers < manyAnswers ? { mixed: least('mixed'), toLearn: least('toLearn') } : knowingUnder(flat, own);
+  return { known: least('known'), mixed, toLearn };
 }
 
 /** To within a ten-thousandth. */

@@ -8,10 +8,10 @@ import type { Beta } from '../statistics/beta';
 import { pooledPrior, type Tally } from '../statistics/pooled-prior';
 import type { VarianceParts } from '../statistics/shrinkage';
 import type { FactReading } from './fact-reading';
-import { nameState } from './fact-state';
-import { accuracyOf, knowing } from './know';
-import { ownLevel, paceOf, quickMs } from './pace';
-import { daysOf, type Speaking, weighAnswers } from './weigh-answers';
+import { type Named, nameState } from './fact-state';
+import { accuracyOf, knowing, manyAnswers } from './know';
+import { ownLevel, type Pace, paceOf, quickMs } from './pace';
+import { daysOf, type Speaking, weighAll, weighAnswers } from './weigh-answers';
 
 /** One fact's answers, and the part of them that speaks. */
 interface Own {
@@ -67,20 +67,11 @@ function poolOf({ current, kept }: ChildLog, { id, op }: Fact): string {
 }
 
 function readFact(own: Own, pool: Pool, tallies: ReadonlyMap<FactId, Tally>): FactReading {
-  const { fact, answers, speaking, tally } = own;
+  const { fact, answers } = own;
   const partner = turnAround(fact);
   const beside = (partner && tallies.get(partner.id)) ?? { right: 0, of: 0 };
-  const spoken = speaking.answers.map(({ answer }) => answer);
-  const pace = paceOf(speaking.answers, pool.level);
-  const newest = spoken[0];
-  const named = nameState({
-    answers: spoken.length,
-    days: daysOf(spoken),
-    right: spoken.filter(({ outcome }) => outcome === 'right').length,
-    knowing: knowing(tally, pool.prior, beside),
-    pace,
-  });
-  const handMs = newest?.handMs ?? null;
+  const { speaking, tally, pace, named } = likeliest(own, (of) => nameBy(of, pool, beside));
+  const handMs = speaking.answers[0]?.answer.handMs ?? null;
   return {
     fact,
     ...named,
@@ -94,6 +85,40 @@ function readFact(own: Own, pool: Pool, tallies: ReadonlyMap<FactId, Tally>): Fa
     thinkIsAtMost: handMs === null,
     withoutClock: speaking.withoutClock,
   };
+}
+
+/** What a fact is called by the answers that speak. */
+interface Called extends Pick<Own, 'speaking' | 'tally'> {
+  readonly pace: Pace | null;
+  readonly named: Named;
+}
+
+/**
+ * By the answers without the clock where they speak alone; where they are too few to be sure, by many of both kinds. A
+ * second look may call a fact known only where nothing was wrong, or weak facts would be called so twice as often.
+ */
+function likeliest(own: Own, name: (of: Pick<Own, 'speaking' | 'tally'>) => Called): Called {
+  const called = name(own);
+  if (called.named.notEnough !== 'notSure' || !own.speaking.withoutClock) return called;
+  const speaking = weighAll(own.answers);
+  if (speaking.answers.length < manyAnswers) return called;
+  const byAll = name({ speaking, tally: tallyOf(speaking) });
+  const { state } = byAll.named;
+  const isAllRight = speaking.answers.every(({ answer }) => answer.outcome === 'right');
+  return state === 'uneven' || state === 'toLearn' || (state !== 'notEnough' && isAllRight) ? byAll : called;
+}
+
+function nameBy({ speaking, tally }: Pick<Own, 'speaking' | 'tally'>, pool: Pool, beside: Tally): Called {
+  const spoken = speaking.answers.map(({ answer }) => answer);
+  const pace = paceOf(speaking.answers, pool.level);
+  const named = nameState({
+    answers: spoken.length,
+    days: daysOf(spoken),
+    right: spoken.filter(({ outcome }) => outcome === 'right').length,
+    knowing: knowing(tally, pool.prior, beside, spoken.length),
+    pace,
+  });
+  return { speaking, tally, pace, named };
 }
 
 /** Back from the log over the line between quick and slow to ms of thinking. */

@@ -33,16 +33,26 @@ export interface Speaking {
  * answers speak is settled by their days and the clock, never by how they came out.
  */
 export function weighAnswers(answers: readonly Answer[]): Speaking {
-  const own = answers.slice(-mostLookedAt).filter(({ slip }) => slip !== true);
+  const own = ownOf(answers);
   const since = (own.at(-1)?.dayCount ?? 0) - newestDays;
   const without = own.filter(({ withClock }) => !withClock);
   const newest = without.filter(({ dayCount }) => dayCount >= since);
   const withoutClock = newest.length >= fewestWithout && daysOf(newest) > 1;
-  const speaking = (withoutClock ? without : own).slice(-mostWeighed).reverse();
-  return {
-    answers: speaking.map((answer, index) => ({ answer, weight: 0.5 ** (index / halfLife) })),
-    withoutClock,
-  };
+  return { answers: weighed(withoutClock ? without : own), withoutClock };
+}
+
+/** All answers, with the clock and without, for a fact of which those without it alone say nothing sure. */
+export function weighAll(answers: readonly Answer[]): Speaking {
+  return { answers: weighed(ownOf(answers)), withoutClock: false };
+}
+
+function ownOf(answers: readonly Answer[]): readonly Answer[] {
+  return answers.slice(-mostLookedAt).filter(({ slip }) => slip !== true);
+}
+
+function weighed(answers: readonly Answer[]): readonly Weighed[] {
+  const newestFirst = answers.slice(-mostWeighed).reverse();
+  return newestFirst.map((answer, index) => ({ answer, weight: 0.5 ** (index / halfLife) }));
 }
 
 /** On how many days answers in the order of days, or against it, were given. */

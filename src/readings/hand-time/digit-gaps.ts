@@ -13,11 +13,16 @@ export function isDigit([key]: KeyPress): boolean {
 /** The times in ms between one digit and the next with no other key between; none where times weren't kept. */
 export function digitGaps(visit: Visit): readonly number[] {
   const gaps: number[] = [];
-  const count = visit.keys.length - (visit.late ?? 0);
-  for (let index = 1; index < count; index += 1) {
-    const [before, key] = [visit.keys[index - 1], visit.keys[index]];
-    if (!before || !key || !isDigit(before) || !isDigit(key)) continue;
-    if (before[1] !== null && key[1] !== null) gaps.push(key[1] - before[1]);
-  }
+  forDigitGaps(visit, (gapMs) => gaps.push(gapMs));
   return gaps;
+}
+
+/** Takes each of the same times; ten years hold more of them than are worth a list. */
+export function forDigitGaps({ keys, late = 0 }: Visit, take: (gapMs: number) => void): void {
+  for (let index = 1; index < keys.length - late; index += 1) {
+    const before = keys[index - 1];
+    const key = keys[index];
+    if (!before || !key || !isDigit(before) || !isDigit(key)) continue;
+    if (before[1] !== null && key[1] !== null) take(key[1] - before[1]);
+  }
 }

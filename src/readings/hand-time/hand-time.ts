@@ -4,7 +4,7 @@ import type { Id } from '../../core/record/stamp';
 import { groupBy } from '../group-by';
 import { median } from '../statistics/robust-spread';
 import { type Copy, copiesOf } from './copies';
-import { digitGaps } from './digit-gaps';
+import { forDigitGaps } from './digit-gaps';
 
 /** How fast one child's hands copy a number on one device in one way. Medians in ms, `null` where never seen. */
 export interface HandTime {
@@ -63,8 +63,10 @@ export function thinkMs(firstKeyMs: number, hand: HandTime): number {
 
 /** How many gaps between the digits of an answer are longer than these hands ever need. */
 export function pausesInside(visit: Visit, { pauseMs }: HandTime): number {
-  // Most answers of most years have one digit or two, and no pause: no list is made for a count of none.
-  return pauseMs === null || visit.keys.length < 2
-    ? 0
-    : digitGaps(visit).filter((gap) => gap > pauseMs).length;
+  let pauses = 0;
+  if (pauseMs === null) return pauses;
+  forDigitGaps(visit, (gapMs) => {
+    if (gapMs > pauseMs) pauses += 1;
+  });
+  return pauses;
 }

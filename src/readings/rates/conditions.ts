@@ -21,12 +21,16 @@ const standsFor = 0.9;
 
 /** Under which conditions a sitting was sat. */
 export function conditionsOf(sat: Sat): Conditions {
-  const [vias, sources]: [Counts<Via>, Counts<OnsetSource>] = [new Map(), new Map()];
+  const vias: Counts<Via> = { touch: 0, keys: 0 };
+  const sources: Counts<OnsetSource> = { element: 0, elementCoarse: 0, frame: 0 };
   for (const visit of sat.visits) {
     if (visit.end === 'left') continue;
-    count(sources, visit.onsetBy);
-    const own = visit.keys.length - (visit.late ?? 0);
-    for (const [index, key] of visit.keys.entries()) if (index < own && isDigit(key)) count(vias, key[2]);
+    sources[visit.onsetBy] += 1;
+    let left = visit.keys.length - (visit.late ?? 0);
+    for (const key of visit.keys) {
+      if (left > 0 && isDigit(key)) vias[key[2]] += 1;
+      left -= 1;
+    }
   }
   return {
     set: sat.set,
@@ -45,16 +49,14 @@ export function differences(one: Conditions, other: Conditions): readonly (keyof
   return (Object.keys(one) as (keyof Conditions)[]).filter((key) => one[key] !== other[key]);
 }
 
-type Counts<T> = Map<T, number>;
-
-function count<T>(counts: Counts<T>, value: T): void {
-  counts.set(value, (counts.get(value) ?? 0) + 1);
-}
+type Counts<T extends string> = Record<T, number>;
 
 function commonest<T extends string>(counts: Counts<T>): T | 'mixed' | 'none' {
-  const all = [...counts].sort(([, x], [, y]) => y - x);
-  const [most] = all;
-  if (!most) return 'none';
-  const of = all.reduce((sum, [, times]) => sum + times, 0);
-  return most[1] >= standsFor * of ? most[0] : 'mixed';
+  let [of, most]: [number, T | null] = [0, null];
+  for (const one in counts) {
+    of += counts[one];
+    if (most === null || counts[one] > counts[most]) most = one;
+  }
+  if (most === null || of === 0) return 'none';
+  return counts[most] >= standsFor * of ? most : 'mixed';
 }

@@ -1,7 +1,7 @@
 import { mean } from 'simple-statistics';
 import { windowDays } from '../clock-effect/clock-effect';
 import type { Meeting } from '../clock-effect/meeting';
-import { type DayPair, pairDays } from '../clock-effect/pair-days';
+import type { DayLines, DayPair } from '../clock-effect/pair-days';
 import { groupBy } from '../group-by';
 import { median } from '../statistics/robust-spread';
 import { signedRank } from '../statistics/signed-rank';
@@ -25,10 +25,10 @@ const practiceDays = 3;
 
 /**
  * One look at the same facts on days with the clock and days without: slower, less often right, or neither. Two
- * tests share `alpha`. Who is called flustered is settled here and nowhere else.
+ * tests share `alpha`; `lines` hold the meetings by their days. Who is called flustered is settled here and nowhere else.
  */
-export function lookAtClock(meetings: readonly Meeting[], alpha: number): Flustered | null {
-  const pairs = pairDays(meetings, windowDays);
+export function lookAtClock(lines: DayLines, meetings: readonly Meeting[], alpha: number): Flustered | null {
+  const pairs = lines.pairs(windowDays);
   const days = new Set(pairs.map(({ withClock }) => withClock.day));
   const facts = new Set(pairs.map(({ withClock }) => withClock.fact));
   if (facts.size < fewest || days.size < fewest) return null;

@@ -3,6 +3,7 @@ import type { ReadSat } from '../child-log/child-log';
 import { windowDays } from '../clock-effect/clock-effect';
 import type { Meeting } from '../clock-effect/meeting';
 import { meetingsOf } from '../clock-effect/meetings-of';
+import { DayLines } from '../clock-effect/pair-days';
 import { dayNumber } from '../day-number';
 import { lookAtClock } from './clock-look';
 import { Crude } from './crude';
@@ -17,6 +18,7 @@ export class ClockWatch {
   /** Sheets of the season, from the first not yet among the meetings on. */
   #sheets: ReadSat[] = [];
   #met: Meeting[] = [];
+  #lines = new DayLines();
   /** Days of one kind still waiting for one of the other, and how many have found theirs. */
   #open = 0;
   #openWithClock = false;
@@ -35,7 +37,7 @@ export class ClockWatch {
     const look = day !== this.#lastDay && this.#closesPair(clock !== null) ? lookAfter(this.#pairs) : null;
     this.#lastDay = day;
     if (!look) return this.#standing;
-    this.#standing = this.#crude.mayFind() ? lookAtClock(this.#meetings(), look.alpha) : null;
+    this.#standing = this.#crude.mayFind() ? this.#look(look.alpha) : null;
     return this.#standing;
   }
 
@@ -62,15 +64,20 @@ export class ClockWatch {
     return this.#lastDay !== '' && dayNumber(day) - dayNumber(this.#lastDay) > windowDays;
   }
 
-  #meetings(): readonly Meeting[] {
-    for (const { ruled, marked } of this.#sheets) this.#met.push(...meetingsOf(ruled.sat, marked));
+  #look(alpha: number): Flustered | null {
+    for (const { ruled, marked } of this.#sheets) {
+      const met = meetingsOf(ruled.sat, marked);
+      this.#met.push(...met);
+      this.#lines.add(met);
+    }
     this.#sheets = [];
-    return this.#met;
+    return lookAtClock(this.#lines, this.#met, alpha);
   }
 
   #begin(): void {
     this.#sheets = [];
     this.#met = [];
+    this.#lines = new DayLines();
     this.#open = 0;
     this.#pairs = 0;
     this.#crude.clear();

@@ -107,9 +107,7 @@ function rowsAfter({ rowsOf }: ChildLog, sheet: Id): RowsAfter | null {
 /** Gaps inside answers that are longer than these hands ever need when they only copy. */
 function pausesOf({ sat, hand }: Sheet): number | null {
   if (!hand?.isEnough) return null;
-  return sat.visits
-    .filter(({ end }) => end === 'taken')
-    .reduce((sum, visit) => sum + pausesInside(visit, hand), 0);
+  return sat.visits.reduce((sum, visit) => sum + (visit.end === 'taken' ? pausesInside(visit, hand) : 0), 0);
 }
 
 function seconds(ms: number | null): number | null {

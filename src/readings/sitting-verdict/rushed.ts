@@ -5,7 +5,12 @@ import { rushingOf } from '../errors/rushing';
 import { binomialUpTo } from '../statistics/binomial';
 import { median } from '../statistics/robust-spread';
 import { signedRank } from '../statistics/signed-rank';
-import { lowerOverOccasions, type Occasion } from '../statistics/stratified-rank-sum';
+import {
+  lowerOverOccasions,
+  type Occasion,
+  type RanksApart,
+  ranksApart,
+} from '../statistics/stratified-rank-sum';
 import { nearDays } from './past';
 import type { Sheet } from './sheet';
 import type { Rushed } from './verdict';
@@ -14,7 +19,14 @@ import type { Rushed } from './verdict';
 const alpha = { sheet: 0.005, last: 0.0005, usual: 0.001, wronger: 0.01 } as const;
 
 /** Wrong answers a sheet must have to be tested by itself, and to carry on what the last sheets showed. */
-const fewestWrong = { alone: 4, among: 2, usual: 3 } as const;
+const fewestWrong = { alone: 4, among: 3, usual: 3 } as const;
+
+/**
+ * What a sheet must show by itself, whatever the last ones showed: its wrong answers' usual time at most this share of
+ * its right ones', and by the exact rank test no likelier by chance than this (our own decision, no source). Two wrong
+ * of 25 can come out at 1 in 300, three at 1 in 2,300.
+ */
+const shown = { share: 0.85, chance: 0.2 } as const;
 
 /** A sheet much quicker than usual takes at most this share of the usual time. */
 const muchQuicker = 0.7;
@@ -22,18 +34,19 @@ const muchQuicker = 0.7;
 /** Answers begun unread that make a sheet rushed: a quarter, and three or more wrong. */
 const unread = { share: 0.25, wrong: 3 } as const;
 
-const known = new WeakMap<ReadSat, Occasion>();
+const known = new WeakMap<ReadSat, RanksApart | null>();
 
-/** Wrong and right times of one sheet; kept, since each sheet is looked back at up to eight times. */
-function occasionOf(read: ReadSat): Occasion {
+/** How one sheet's wrong answers rank among all its own; kept, since each sheet is looked back at up to eight times. */
+function ranksOf(read: ReadSat): RanksApart | null {
   const before = known.get(read);
-  if (before) return before;
-  const occasion = timesBySide(read);
-  known.set(read, occasion);
-  return occasion;
+  if (before !== undefined) return before;
+  const ranks = ranksApart(occasionOf(read));
+  known.set(read, ranks);
+  return ranks;
 }
 
-function timesBySide({ answers }: ReadSat): Occasion {
+/** Wrong and right times of one sheet. */
+function occasionOf({ answers }: ReadSat): Occasion {
   const [some, others]: [number[], number[]] = [[], []];
   for (const { right, firstKeyMs } of timesOf(answers)) (right ? others : some).push(firstKeyMs);
   return { some, others };
@@ -41,7 +54,7 @@ function timesBySide({ answers }: ReadSat): Occasion {
 
 /** How likely wrong answers so quick are by chance over several sheets. */
 export function wrongQuicker(sheets: readonly ReadSat[]): number {
-  return lowerOverOccasions(sheets.map(occasionOf));
+  return lowerOverOccasions(sheets.map(ranksOf));
 }
 
 /** Whether a sheet was rushed; `last` are the sheets of the same kind shortly before it. */
@@ -53,11 +66,13 @@ function wrongCameQuicker({ read }: Sheet, last: readonly ReadSat[]): Rushed | n
   if (read.marked.wrong < fewestWrong.among) return null;
   const own = occasionOf(read);
   const [wrongMs, rightMs] = [median(own.some), median(own.others)];
-  if (wrongMs === null || rightMs === null || wrongMs >= rightMs || own.some.length < fewestWrong.among)
-    return null;
-  const alone = own.some.length < fewestWrong.alone ? 1 : rushingOf(timesOf(read.answers)).pQuicker;
-  const together = lowerOverOccasions([...last.map(occasionOf), own]);
-  if (alone > alpha.sheet && together > alpha.last) return null;
+  if (wrongMs === null || rightMs === null || own.some.length < fewestWrong.among) return null;
+  if (wrongMs > shown.share * rightMs) return null;
+  const alone = rushingOf(timesOf(read.answers)).pQuicker;
+  if (alone > shown.chance) return null;
+  const isPlain = own.some.length >= fewestWrong.alone && alone <= alpha.sheet;
+  const together = lowerOverOccasions([...last, read].map(ranksOf));
+  if (!isPlain && together > alpha.last) return null;
   return {
     name: 'rushed',
     by: 'wrongQuicker',
@@ -65,7 +80,7 @@ function wrongCameQuicker({ read }: Sheet, last: readonly ReadSat[]): Rushed | n
     of: own.some.length + own.others.length,
     quickS: wrongMs / 1000,
     otherS: rightMs / 1000,
-    p: Math.min(alone, together),
+    p: isPlain ? Math.min(alone, together) : together,
   };
 }
 

@@ -36,11 +36,13 @@ function exactly(ranks: readonly number[], size: number): Tails {
   const top = doubled.reduce((sum, rank) => sum + rank, 0);
   const ways = Array.from({ length: size + 1 }, () => new Float64Array(top + 1));
   if (ways[0]) ways[0][0] = 1;
+  let reached = 0;
   for (const rank of doubled) {
+    reached += rank;
     for (let chosen = size; chosen > 0; chosen -= 1) {
       const [here, fewer] = [ways[chosen], ways[chosen - 1]];
       if (!here || !fewer) continue;
-      for (let sum = rank; sum <= top; sum += 1) here[sum] = (here[sum] ?? 0) + (fewer[sum - rank] ?? 0);
+      for (let sum = rank; sum <= reached; sum += 1) here[sum] = (here[sum] ?? 0) + (fewer[sum - rank] ?? 0);
     }
   }
   const all = ways[size] ?? Float64Array.of(1);

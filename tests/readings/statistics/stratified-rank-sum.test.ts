@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rankSum } from '../../../src/readings/statistics/rank-sum';
-import { lowerOverOccasions, type Occasion } from '../../../src/readings/statistics/stratified-rank-sum';
+import {
+  lowerOverOccasions,
+  type Occasion,
+  ranksApart,
+} from '../../../src/readings/statistics/stratified-rank-sum';
+
+const lower = (occasions: readonly Occasion[]) => lowerOverOccasions(occasions.map(ranksApart));
 
 const values = (from: number, count: number): number[] =>
   Array.from({ length: count }, (_, at) => from + at * 10);
@@ -14,7 +20,7 @@ const occasion: fc.Arbitrary<Occasion> = fc.record({
 describe('low values over several occasions', () => {
   it('are all the less by chance the more occasions show them', () => {
     const one: Occasion = { some: values(500, 3), others: values(800, 12) };
-    const chances = [1, 2, 4].map((times_) => lowerOverOccasions(Array.from({ length: times_ }, () => one)));
+    const chances = [1, 2, 4].map((times_) => lower(Array.from({ length: times_ }, () => one)));
     expect(chances[0]).toBeLessThan(0.01);
     expect(chances[1]).toBeLessThan(chances[0] ?? 0);
     expect(chances[2]).toBeLessThan(chances[1] ?? 0);
@@ -27,9 +33,7 @@ describe('low values over several occasions', () => {
         fc.integer({ min: 5, max: 8 }),
         (all, few) => {
           const own = { some: all.slice(0, few), others: all.slice(few) };
-          expect(Math.abs(lowerOverOccasions([own]) - rankSum(own.some, own.others).pLess)).toBeLessThan(
-            0.05,
-          );
+          expect(Math.abs(lower([own]) - rankSum(own.some, own.others).pLess)).toBeLessThan(0.05);
         },
       ),
     );
@@ -38,7 +42,7 @@ describe('low values over several occasions', () => {
   it('turn round with their sign, and a unit changes nothing', () => {
     fc.assert(
       fc.property(fc.array(occasion, { minLength: 1, maxLength: 5 }), (occasions) => {
-        const chance = lowerOverOccasions(occasions);
+        const chance = lower(occasions);
         const turned = occasions.map(({ some, others }) => ({
           some: some.map((value) => -value),
           others: others.map((value) => -value),
@@ -47,8 +51,8 @@ describe('low values over several occasions', () => {
           some: some.map((value) => value / 1000),
           others: others.map((value) => value / 1000),
         }));
-        expect(lowerOverOccasions(inSeconds)).toBeCloseTo(chance, 9);
-        if (chance < 1) expect(lowerOverOccasions(turned)).toBeCloseTo(1 - chance, 6);
+        expect(lower(inSeconds)).toBeCloseTo(chance, 9);
+        if (chance < 1) expect(lower(turned)).toBeCloseTo(1 - chance, 6);
       }),
     );
   });
@@ -59,8 +63,8 @@ describe('low values over several occasions', () => {
       { some: [], others: values(1, 5) },
       { some: values(1, 5), others: [] },
     ];
-    expect(lowerOverOccasions([one, ...empty])).toBe(lowerOverOccasions([one]));
-    expect(lowerOverOccasions(empty)).toBe(1);
-    expect(lowerOverOccasions([{ some: [7, 7], others: [7, 7, 7] }])).toBe(1);
+    expect(lower([one, ...empty])).toBe(lower([one]));
+    expect(lower(empty)).toBe(1);
+    expect(lower([{ some: [7, 7], others: [7, 7, 7] }])).toBe(1);
   });
 });
