@@ -1,7 +1,7 @@
 import { scaleLimit } from '../../core/marking/band';
 import type { ChildSettings, HouseholdSettings } from '../../core/record/settings';
 import type { ReadSat } from '../../readings/child-log/child-log';
-import { conditionsOf } from '../../readings/rates/conditions';
+import { conditionsOf, isPlainSheet } from '../../readings/rates/conditions';
 import { type Stretch, trendOf } from '../../readings/rates/trend';
 import type { DayLine } from '../chart/day-chart';
 
@@ -9,7 +9,7 @@ import type { DayLine } from '../chart/day-chart';
 export function countsAtEase(sats: readonly ReadSat[]): readonly Stretch[] {
   const whole = sats.filter(
     ({ ruled: { sat }, counts }) =>
-      counts && sat.purpose === 'sheet' && !sat.clock && !sat.second && sat.ended === 'finished',
+      counts && isPlainSheet(sat) && !sat.clock && !sat.second && sat.ended === 'finished',
   );
   return trendOf(
     whole.map(({ ruled: { sat }, marked }) => ({

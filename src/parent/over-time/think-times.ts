@@ -1,7 +1,7 @@
 import { median } from '../../core/marking/median';
 import { thinkOf } from '../../readings/child-log/answer';
 import type { ReadSat } from '../../readings/child-log/child-log';
-import { conditionsOf } from '../../readings/rates/conditions';
+import { conditionsOf, isPlainSheet } from '../../readings/rates/conditions';
 import { type Stretch, type TrendPoint, trendOf } from '../../readings/rates/trend';
 
 /** Right answers of a sheet under which no usual time is given (our own decision, no source). */
@@ -17,7 +17,7 @@ export function thinkTimes(sats: readonly ReadSat[]): readonly Stretch[] {
 
 function pointOf({ ruled, counts, answers }: ReadSat): readonly TrendPoint[] {
   const { sat } = ruled;
-  if (!counts || sat.purpose !== 'sheet' || sat.clock || sat.second) return [];
+  if (!counts || !isPlainSheet(sat) || sat.clock || sat.second) return [];
   const times = answers.flatMap((answer) =>
     answer.outcome === 'right' && thinkOf(answer) !== null ? (thinkOf(answer) ?? []) : [],
   );

@@ -1,6 +1,6 @@
 import type { Marked } from '../../core/marking/marked';
 import type { ChildLog, ReadSat } from '../child-log/child-log';
-import { conditionsOf } from '../rates/conditions';
+import { conditionsOf, isPlainSheet } from '../rates/conditions';
 import { type Stretch, type TrendPoint, trendOf } from '../rates/trend';
 
 /** What is followed from sheet to sheet: facts and digits right a minute, or the count right by the bell. */
@@ -38,10 +38,10 @@ export function readRates(log: ChildLog): readonly RateOverTime[] {
   });
 }
 
-/** The first sheet of a day, the child's own, unbroken. */
+/** The first sheet of a day, the child's own, unbroken and no look-back. */
 function isWhole({ ruled, marked, counts }: ReadSat): boolean {
   const { sat } = ruled;
-  return sat.purpose === 'sheet' && counts && !sat.second && !marked.interrupted;
+  return isPlainSheet(sat) && counts && !sat.second && !marked.interrupted;
 }
 
 /** With the clock no more than the whole sheet can be right. */

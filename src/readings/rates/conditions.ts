@@ -19,6 +19,14 @@ export interface Conditions {
 /** A source or a way of entry stands for a sitting when it made this share of it (our own decision, no source). */
 const standsFor = 0.9;
 
+/**
+ * Whether a sitting is a sheet like any other. A look-back and the halves of a spread ask other facts than the set's: they
+ * stand in no line, and break none.
+ */
+export function isPlainSheet({ purpose, lookBack, spread }: Sat): boolean {
+  return purpose === 'sheet' && !lookBack && !spread;
+}
+
 /** Under which conditions a sitting was sat. */
 export function conditionsOf(sat: Sat): Conditions {
   const vias: Counts<Via> = { touch: 0, keys: 0 };

@@ -2,6 +2,7 @@ import { sayFacts } from './say-facts';
 import { sayOverTime } from './say-over-time';
 import { saySheet } from './say-sheet';
 import type { FactSentence, OverTimeSentence, Said, Sentence } from './sentence';
+import { unbroken } from './wording';
 
 /** Where each kind of sentence is put into words; the list of all kinds. */
 export const sentenceKinds = {
@@ -49,6 +50,11 @@ export const sentenceKinds = {
 
 /** A sentence in plain words; `who` is the child's name. */
 export function say(sentence: Sentence, who: string): Said {
+  const { text, how } = inPlainWords(sentence, who);
+  return { text: unbroken(text), how: [unbroken(how[0]), unbroken(how[1])] };
+}
+
+function inPlainWords(sentence: Sentence, who: string): Said {
   if (isFact(sentence)) return sayFacts(sentence);
   return isOverTime(sentence) ? sayOverTime(sentence, who) : saySheet(sentence, who);
 }

@@ -18,6 +18,13 @@ export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** Keeps a number and its unit, and the parts of a fact, on one line. */
+export function unbroken(text: string): string {
+  return text
+    .replace(/(\d) (s|in 100)(?![\w’])/g, '$1\u00a0$2')
+    .replace(/(\d) ([+−×÷]) (?=\d)/g, '$1\u00a0$2\u00a0');
+}
+
 /** A time as a person would say it: to half a second, under 10 s. */
 export function about(seconds: number): string {
   if (seconds < 0.75) return 'under 1 s';

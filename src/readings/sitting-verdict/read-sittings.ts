@@ -53,6 +53,8 @@ function* walk(
   const past = new Past();
   for (const read of log.sats) {
     const { sat } = read.ruled;
+    // A first try is no sheet, but a day on which its facts were met, without help.
+    if (sat.purpose === 'firstTry') past.add(read.answers);
     if (sat.purpose !== 'sheet') continue;
     const kind = sat.clock ? timed : untimed;
     const sheet = sheetOf(log, read, past);
@@ -65,7 +67,7 @@ function* walk(
       yield readingOf(sheet, read.counts ? judge(sheet, before) : []);
     }
     past.add(read.answers);
-    if (read.counts && !isStrange) kind.push(read);
+    if (read.counts && !isStrange && !sat.lookBack) kind.push(read);
     if (kind.length >= lastSheets) kind.shift();
   }
   return undefined;
@@ -78,6 +80,7 @@ function readingOf(sheet: Sheet, verdicts: SittingReading['verdicts']): SittingR
     sitting: sat.id,
     day: sat.day,
     timed: sat.clock !== null,
+    lookBack: sat.lookBack ?? false,
     length: marked.places.length,
     right: marked.right,
     rightByBell: marked.rightByBell,

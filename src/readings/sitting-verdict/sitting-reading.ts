@@ -15,6 +15,8 @@ export interface SittingReading {
   readonly sitting: Id;
   readonly day: Day;
   readonly timed: boolean;
+  /** A look back at kept sets, without the clock. */
+  readonly lookBack: boolean;
   readonly length: number;
   readonly right: number;
   readonly rightByBell: number;

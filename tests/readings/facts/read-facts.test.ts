@@ -189,6 +189,29 @@ describe('answers that say nothing', () => {
   });
 });
 
+describe('many answers', () => {
+  const clock = { allowanceMs: 45_000, sight: 'thread' } as const;
+  const few = days([right(1200), right(1300), wrong, right(1250)]);
+  const timed = (answers: readonly Did[]) =>
+    answers.map((did, at) => sheetOf(few.length + at, [did], { clock }));
+  const readWith = (answers: readonly Did[]) =>
+    readFacts(logOf([copiesAt(0, 400), ...few, ...timed(answers)], set)).get(asked);
+
+  it('of which those without the clock settle nothing speak together: now right and now wrong', () => {
+    const mixed = Array.from({ length: 13 }, (_, at): Did => (at % 3 === 0 ? wrong : right(1200)));
+    expect(readWith(mixed)).toMatchObject({ state: 'uneven', answers: 17, right: 11, withoutClock: false });
+  });
+
+  it('with the clock alone never make a fact quick that was wrong without it', () => {
+    expect(readWith(times(16, right(1200)))).toMatchObject({ state: 'notEnough', withoutClock: true });
+  });
+
+  it('speak for themselves where a strong set would have them luck', () => {
+    const thirds = Array.from({ length: 15 }, (_, at): Did => (at % 3 === 0 ? right(1300) : wrong));
+    expect(read(thirds)?.state).toBe('toLearn');
+  });
+});
+
 describe('kinds of facts', () => {
   it('ties, and 0 and 1, are told apart', () => {
     const sats = [

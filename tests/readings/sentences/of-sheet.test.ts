@@ -9,6 +9,7 @@ const reading: SittingReading = {
   sitting: 's',
   day: '2026-01-05',
   timed: true,
+  lookBack: false,
   length: 25,
   right: 14,
   rightByBell: 14,

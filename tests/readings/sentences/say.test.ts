@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { say, sentenceKinds } from '../../../src/readings/sentences/say';
 import type { Sentence } from '../../../src/readings/sentences/sentence';
+import { unbroken } from '../../../src/readings/sentences/wording';
 import type { Flustered, Rushed } from '../../../src/readings/sitting-verdict/verdict';
 
 const rushed = (by: Rushed['by']): Rushed => ({
@@ -115,9 +116,28 @@ describe('the sentences', () => {
       .map((sentence) => say(sentence, 'Juniper').text)
       .join(' ');
     expect(pattern).toBe(
-      '14 right by the bell; Juniper reached 16. Five more without the clock were all right, about 2 s each. ' +
+      '14 right by the bell; Juniper reached 16. Five more without the clock were all right, about 2\u00a0s each. ' +
         'Too few to say why; tomorrow’s sheet will tell more.',
     );
+  });
+
+  it('keep a number with its unit, and a fact in one piece', () => {
+    for (const { kind, text, how } of said) {
+      for (const line of [text, ...how])
+        expect(line, kind).not.toMatch(/\d (s\b|in 100)|\d [+−×÷]|[+−×÷] \d/);
+    }
+    const { text } = say(
+      { kind: 'notReady', quick: 1, facts: 2, heldBack: ['add-6-3'], isAccurate: true },
+      'Wren',
+    );
+    expect(text).toContain('6\u00a0+\u00a03');
+    expect(unbroken('14 sheets of 6 + 3 = 9 in 45 s, 3 s each')).toBe(
+      '14 sheets of 6\u00a0+\u00a03 = 9 in 45\u00a0s, 3\u00a0s each',
+    );
+  });
+
+  it('have curly apostrophes alone', () => {
+    for (const { kind, text, how } of said) expect([text, ...how].join(' '), kind).not.toMatch(/['"]/);
   });
 
   it('speak of a difference made by the clock only where the days were drawn', () => {
