@@ -47,7 +47,10 @@ export function sayFacts(sentence: FactSentence): Said {
       const { answers, right, why } = sentence;
       return {
         text: `${why === 'fewAnswers' || why === 'oneDay' ? 'Too few answers yet' : 'Can’t tell yet'}: ${right} of ${answers} right.`,
-        how: [notEnough[why], 'Any word on a fact takes three answers of the child’s own on two days.'],
+        how: [
+          why === 'notSure' && right === answers ? maybeLuck : notEnough[why],
+          'Any word on a fact takes three answers of the child’s own on two days.',
+        ],
       };
     }
     case 'setFacts': {
@@ -84,6 +87,9 @@ export function sayFacts(sentence: FactSentence): Said {
     }
   }
 }
+
+const maybeLuck =
+  'All right so far, but luck could give so few to a fact that is not quite known, or they are too few to tell quick from slow.';
 
 const notEnough: Readonly<Record<NotEnough, string>> = {
   fewAnswers: 'There are fewer than three answers.',
