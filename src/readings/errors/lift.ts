@@ -1,6 +1,6 @@
 import { hitsAtLeast } from '../statistics/poisson-binomial';
 import { type AnswerFlag, answerTests } from './answer-flags';
-import { productsOf, type Setting, tableOf } from './guess';
+import { type Guess, productsOf, type Setting, tableOf } from './guess';
 import type { WrongAnswer } from './read-error';
 
 /** How an answer was taken: by itself at as many digits as the true one has, or by the done key. */
@@ -20,19 +20,32 @@ function wrongNumbers(setting: Setting, taking: Taking, pool: Pool): readonly nu
   return all.filter((number) => number !== answer && (taking === 'done' || isAsLong(number)));
 }
 
-/** How often a wrong answer drawn blindly from the pool would carry a flag, 0 to 1. */
-export function chanceOf(flag: AnswerFlag, setting: Setting, taking: Taking, pool: Pool = 'numbers'): number {
-  return shareWith(flag, setting, wrongNumbers(setting, taking, pool));
+/** The same as guesses, one by one. */
+function blindGuesses(setting: Setting, taking: Taking, pool: Pool): readonly Guess[] {
+  const { fact, before, pad, reach } = setting;
+  return wrongNumbers(setting, taking, pool).map((number) => ({
+    fact,
+    before,
+    pad,
+    reach,
+    digits: String(number),
+    number,
+  }));
 }
 
-function shareWith(flag: AnswerFlag, setting: Setting, numbers: readonly number[]): number {
-  const hits = numbers.filter((number) => answerTests[flag]({ ...setting, digits: String(number), number }));
-  return numbers.length === 0 ? 0 : hits.length / numbers.length;
+/** How often a wrong answer drawn blindly from the pool would carry a flag, 0 to 1. */
+export function chanceOf(flag: AnswerFlag, setting: Setting, taking: Taking, pool: Pool = 'numbers'): number {
+  return shareWith(flag, blindGuesses(setting, taking, pool));
+}
+
+function shareWith(flag: AnswerFlag, guesses: readonly Guess[]): number {
+  const hits = guesses.reduce((sum, guess) => sum + (answerTests[flag](guess) ? 1 : 0), 0);
+  return guesses.length === 0 ? 0 : hits / guesses.length;
 }
 
 /** What blind numbers would do in one setting, whatever came before it. */
 interface Blind {
-  readonly numbers: readonly number[];
+  readonly guesses: readonly Guess[];
   readonly chances: Map<AnswerFlag, number>;
 }
 
@@ -44,18 +57,18 @@ function blindIn(setting: Setting & { readonly taking: Taking }, pool: Pool): Bl
   const key = `${fact.id} ${taking} ${pad} ${reach} ${pool}`;
   const before = known.get(key);
   if (before) return before;
-  const blind = { numbers: wrongNumbers(setting, taking, pool), chances: new Map<AnswerFlag, number>() };
+  const blind = { guesses: blindGuesses(setting, taking, pool), chances: new Map<AnswerFlag, number>() };
   known.set(key, blind);
   return blind;
 }
 
-function knownChance(flag: AnswerFlag, setting: Setting, { numbers, chances }: Blind): number {
+function knownChance(flag: AnswerFlag, setting: Setting, { guesses, chances }: Blind): number {
   // The one flag that looks at the card before: no number comes twice among the blind ones.
   if (flag === 'perseveration')
-    return setting.before !== null && numbers.includes(setting.before) ? 1 / numbers.length : 0;
+    return guesses.some(({ number }) => number === setting.before) ? 1 / guesses.length : 0;
   const before = chances.get(flag);
   if (before !== undefined) return before;
-  const chance = shareWith(flag, setting, numbers);
+  const chance = shareWith(flag, guesses);
   chances.set(flag, chance);
   return chance;
 }
