@@ -1,5 +1,5 @@
 import type { Sat, Visit } from '../record/sat';
-import { answerOf, isRight } from '../sitting/answer';
+import { answerOf, isAnswer } from '../sitting/answer';
 import { isDeciding } from '../sitting/turn';
 import type { MarkedPlace, Outcome } from './marked';
 import type { SatRulings } from './sat-rulings';
@@ -10,22 +10,23 @@ export function markPlaces(
   { accepted, slips }: SatRulings,
   active: readonly (number | null)[],
 ): readonly MarkedPlace[] {
-  const seen = new Set<number>();
+  const seen: boolean[] = [];
   const deciding: number[] = [];
   for (const [index, visit] of sat.visits.entries()) {
-    seen.add(visit.place);
+    seen[visit.place] = true;
     if (isDeciding(visit)) deciding[visit.place] = index;
   }
   return sat.prompts.map((prompt, place) => {
     const index = deciding[place] ?? -1;
     const visit = sat.visits[index];
-    const outcome = outcomeOf(sat, place, visit, seen);
+    const answer = answerOf(prompt);
+    const outcome = outcomeOf(answer, visit, seen[place] ?? false);
     const isAccepted = outcome === 'wrong' && accepted.has(place);
     const isTaken = visit?.end === 'taken';
     return {
       place,
       prompt,
-      answer: answerOf(prompt),
+      answer,
       given: visit?.given ?? null,
       outcome: isAccepted ? 'right' : outcome,
       byBell: sat.clock !== null && isTaken && !visit.afterBell,
@@ -39,10 +40,10 @@ export function markPlaces(
   });
 }
 
-function outcomeOf(sat: Sat, place: number, visit: Visit | undefined, seen: ReadonlySet<number>): Outcome {
-  if (!visit) return seen.has(place) ? 'unfinished' : 'notReached';
+function outcomeOf(answer: number, visit: Visit | undefined, isSeen: boolean): Outcome {
+  if (!visit) return isSeen ? 'unfinished' : 'notReached';
   if (visit.end === 'skipped') return 'skipped';
-  return isRight(sat.prompts[place], visit.given) ? 'right' : 'wrong';
+  return isAnswer(answer, visit.given) ? 'right' : 'wrong';
 }
 
 /** A card opened again is known already: the time to its first key is no thinking time. */

@@ -10,7 +10,12 @@ export function answerOf(prompt: PromptId | undefined): number {
 
 /** Whether the digits given are the number asked for: 08 is 8. */
 export function isRight(prompt: PromptId | undefined, given: string | null): boolean {
-  return given !== null && given !== '' && Number(given) === answerOf(prompt);
+  return isAnswer(answerOf(prompt), given);
+}
+
+/** The same where the number is known. */
+export function isAnswer(answer: number, given: string | null): boolean {
+  return given !== null && given !== '' && Number(given) === answer;
 }
 
 /** How many digits take the answer by themselves. */

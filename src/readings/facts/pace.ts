@@ -16,11 +16,11 @@ const leastSpread = 0.25;
  * The natural log of a right answer's time to the first key over that of the line between quick and slow for these
  * hands: below 0 is quick. Where the hands were never measured none is taken off, so that quick is still surely quick.
  */
-function logPace({ answer, weight }: Weighed): { readonly value: number; readonly weight: number } | null {
+function logPace({ answer }: Weighed): number | null {
   const { outcome, firstKeyMs, handMs } = answer;
   if (outcome !== 'right' || firstKeyMs === null || firstKeyMs < cut.fromMs || firstKeyMs > cut.toMs)
     return null;
-  return { value: Math.log(firstKeyMs / (quickMs + (handMs ?? 0))), weight };
+  return Math.log(firstKeyMs / (quickMs + (handMs ?? 0)));
 }
 
 /** How sure it is that a fact's usual think time is under, and over, the line; `value` as in `logPace`. */
@@ -32,16 +32,23 @@ export interface Pace {
 
 /** The child's own level over a pool of facts; `null` while too few answers are timed. */
 export function ownLevel(facts: readonly (readonly Weighed[])[]): VarianceParts | null {
-  return varianceParts(facts.map((answers) => answers.flatMap((one) => logPace(one)?.value ?? [])));
+  return varianceParts(facts.map((answers) => answers.flatMap((one) => logPace(one) ?? [])));
 }
 
 /** A fact's pace, drawn toward the child's level. As with accuracy the level may take sureness away, never give any. */
 export function paceOf(answers: readonly Weighed[], level: VarianceParts | null): Pace | null {
-  const paces = answers.flatMap((one) => logPace(one) ?? []);
-  if (paces.length === 0) return null;
-  const total = sum(paces.map(({ weight }) => weight));
-  const own = sum(paces.map(({ value, weight }) => value * weight)) / total;
-  const count = total ** 2 / sum(paces.map(({ weight }) => weight ** 2));
+  const weights: number[] = [];
+  const weighed: number[] = [];
+  for (const one of answers) {
+    const pace = logPace(one);
+    if (pace === null) continue;
+    weights.push(one.weight);
+    weighed.push(pace * one.weight);
+  }
+  if (weights.length === 0) return null;
+  const total = sum(weights);
+  const own = sum(weighed) / total;
+  const count = total ** 2 / sum(weights.map((weight) => weight ** 2));
   const within = Math.max(leastSpread ** 2, level?.within ?? leastSpread ** 2);
   const ownError = Math.sqrt(within / count);
   const drawn = level === null || level.between === 0 ? null : shrink(own, count, { ...level, within });
