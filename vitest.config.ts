@@ -16,6 +16,8 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/**/*.browser.test.{ts,tsx}'],
+          // No test is about speed: a time limit only ends one that hangs, also on a machine with much else to do.
+          testTimeout: 60_000,
         },
       },
       {
@@ -45,6 +47,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/**/*.browser.test.{ts,tsx}'],
+          testTimeout: 60_000,
           browser: {
             enabled: true,
             headless: true,
