@@ -68,7 +68,7 @@ export default defineConfig({
           name: 'journeys',
           environment: 'node',
           include: ['tests/journeys/**/*.journey.ts'],
-          testTimeout: 120_000,
+          testTimeout: 300_000,
           hookTimeout: 60_000,
           expect: { poll: { timeout: 10_000 } },
           // Each file starts a browser of its own; more at once than the machine has cores only adds noise.

@@ -4,7 +4,6 @@ import { keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, expectQuiet, openDevice, reload } from './device';
 import { setFull, withDisk } from './full-disk';
 import { beginSheet, finishDay, goTo } from './morning';
-import { daysOn } from './other-day';
 import {
   addChild,
   choose,
@@ -157,7 +156,7 @@ test('with the device’s date set back a year the child goes on, and every reco
   await goTo(first.page, () => keyHand(first), words.choice);
   await first.close();
 
-  const back = await openDevice({ again: first, before: daysOn(-365) });
+  const back = await openDevice({ again: first, daysOn: -365 });
   const { page } = back;
   await beginSheet(page, () => keyHand(back));
   await sit(page, await keyHand(back));

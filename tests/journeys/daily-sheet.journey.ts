@@ -4,7 +4,6 @@ import type { Sat } from '../../src/core/record/sat';
 import { type Card, type Hand, keyHand, sit, touchHand } from './child-hand';
 import { closeDevices, type Device, type DeviceOptions, expectQuiet, openDevice } from './device';
 import { beginSheet, finishDay, goTo } from './morning';
-import { daysOn } from './other-day';
 import {
   choose,
   handOver,
@@ -47,7 +46,7 @@ test.each(ways)('two children drill and a parent reads, $name', async ({ hand, o
   expectQuiet(first);
   await first.close();
 
-  const second = await openDevice({ ...options, again: first, before: daysOn(1) });
+  const second = await openDevice({ ...options, again: first, daysOn: 1 });
   await secondDay(second, hand);
   await readMarking(second);
   expectQuiet(second);

@@ -10,6 +10,7 @@ import {
   type Served,
   serveBuilt,
 } from './browser';
+import { setDay } from './other-day';
 
 /** One tablet: a served app, a browser with its store, and everything that went wrong on it. */
 export interface Device {
@@ -30,6 +31,8 @@ export interface DeviceOptions extends Omit<Launch, 'profile'> {
   readonly again?: Pick<Device, 'served' | 'profile'>;
   /** The app is not expected to come as far as to ask for its worker. */
   readonly isWorkerless?: boolean;
+  /** Days after the journey's first school day. */
+  readonly daysOn?: number;
   /** Runs before the app in every page. */
   readonly before?: (context: BrowserContext) => Promise<unknown>;
 }
@@ -45,6 +48,7 @@ export async function closeDevices(): Promise<void> {
 export async function openDevice({
   again,
   before,
+  daysOn = 0,
   isWorkerless = false,
   ...options
 }: DeviceOptions = {}): Promise<Device> {
@@ -56,6 +60,7 @@ export async function openDevice({
   context.setDefaultTimeout(10_000);
   const foreign = collectForeignRequests(context, served.url);
   const faults: string[] = [];
+  await setDay(context, daysOn);
   await before?.(context);
   const page = context.pages()[0] ?? (await context.newPage());
   page.on('pageerror', (error) => faults.push(String(error)));

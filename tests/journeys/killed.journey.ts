@@ -5,6 +5,7 @@ import { type Detached, launchDetached, makeProfile, type Page, serveBuilt } fro
 import { type Hand, keyHand, keysFor, nextCard, sit } from './child-hand';
 import { settle } from './device';
 import { beginSheet } from './morning';
+import { setDay } from './other-day';
 import { handOver, openPages, press, seeHeading, setNumbers, setUp } from './parent-hand';
 import { storedPlan, storedSats, storedVisits } from './stored';
 
@@ -76,6 +77,7 @@ interface Tablet extends Detached {
 async function open(profile: string, url: string): Promise<Tablet> {
   const detached = await launchDetached(profile);
   cleanups.push(detached.kill);
+  await setDay(detached.context);
   const page = detached.context.pages()[0] ?? (await detached.context.newPage());
   page.setDefaultTimeout(10_000);
   await page.goto(url);

@@ -1,9 +1,18 @@
 import type { BrowserContext } from './browser';
 
-/** Sets the device's date so many days on, or back; the monotonic clock knows nothing of it. For `before`. */
-export function daysOn(days: number): (context: BrowserContext) => Promise<unknown> {
-  return (context) =>
-    context.addInitScript((offsetMs) => {
+const dayMs = 86_400_000;
+
+/** Tuesday, so that the days beside it are school days too. */
+const tuesday = 2;
+
+/**
+ * Sets the device's date to the coming Tuesday, or so many days after or before it; the monotonic clock knows nothing
+ * of it. A journey thus runs alike on every day of the week, weekends with their free days among them.
+ */
+export function setDay(context: BrowserContext, daysOn = 0): Promise<unknown> {
+  const ahead = (tuesday - new Date().getDay() + 7) % 7;
+  return context.addInitScript(
+    (offsetMs) => {
       const Real = Date;
       class Moved extends Real {
         constructor(...given: readonly unknown[]) {
@@ -15,5 +24,7 @@ export function daysOn(days: number): (context: BrowserContext) => Promise<unkno
         }
       }
       globalThis.Date = Moved as DateConstructor;
-    }, days * 86_400_000);
+    },
+    (ahead + daysOn) * dayMs,
+  );
 }
