@@ -2,10 +2,15 @@ import type { FactId } from '../../core/fact/fact';
 import { accuracyWindow, accurateFrom } from '../../core/summary/accuracy';
 import type { ChildLog, ReadSet } from '../child-log/child-log';
 import type { FactReading } from '../facts/fact-reading';
+import { quickMs } from '../facts/pace';
 import type { HeldBack, Readiness } from './readiness';
+import { stillNew } from './still-new';
 
-/** A set may be moved on from with this share of its facts still held back, none of them to be learned (our own decision). */
+/** A set may be moved on from with this share of its facts slow or uneven, none of them new or to be learned (our own decision). */
 const mostHeldBack = 0.1;
+
+/** Likely right in so many answers a fact counts as known, as in its own reading (our own decision). */
+const knownFrom = 0.7;
 
 const weakestFirst: readonly HeldBack['state'][] = ['toLearn', 'uneven', 'slow', 'notEnough'];
 
@@ -16,17 +21,19 @@ export function readReadiness(log: ChildLog, facts: ReadonlyMap<FactId, FactRead
   const last = lastWithoutClock(log, current);
   const lastRight = last.filter(Boolean).length;
   const isAccurate = last.length === accuracyWindow && lastRight >= accurateFrom;
-  const heldBack = [...current.facts].flatMap((fact) => heldBackBy(fact, facts.get(fact)));
+  const fresh = stillNew(log, current);
+  const states = [...current.facts].map((fact) => facts.get(fact)?.state);
+  const heldBack = [...current.facts].flatMap((fact) => heldBackBy(fact, facts.get(fact), fresh.has(fact)));
   heldBack.sort((x, y) => weakestFirst.indexOf(x.state) - weakestFirst.indexOf(y.state));
   const few = heldBack.length <= mostHeldBack * current.facts.size;
   return {
     set: current.id,
     facts: current.facts.size,
-    quick: current.facts.size - heldBack.length,
+    quick: states.filter((state) => state === 'quick').length,
     lastRight,
     lastOf: last.length,
     isAccurate,
-    isReady: isAccurate && few && heldBack.every(({ state }) => state !== 'toLearn'),
+    isReady: isAccurate && few && heldBack.every(({ state, isNew }) => !isNew && state !== 'toLearn'),
     heldBack,
     clock: clockFor(child.settings.timed, isAccurate),
   };
@@ -44,11 +51,21 @@ function lastWithoutClock({ sats }: ChildLog, { facts }: ReadSet): readonly bool
   return last;
 }
 
-/** Where times are not kept quick can't be told, and being right is enough. */
-function heldBackBy(fact: FactId, reading: FactReading | undefined): readonly HeldBack[] {
-  if (!reading) return [{ fact, state: 'notEnough' }];
-  const { state, notEnough } = reading;
-  return state === 'quick' || notEnough === 'noTimes' ? [] : [{ fact, state }];
+/** What a fact has against it, if anything. */
+function heldBackBy(fact: FactId, reading: FactReading | undefined, isNew: boolean): readonly HeldBack[] {
+  if (!reading) return [{ fact, state: 'notEnough', isNew }];
+  if (!isNew && (reading.state === 'quick' || isLikelyQuick(reading))) return [];
+  return [{ fact, state: reading.state === 'quick' ? 'notEnough' : reading.state, isNew }];
+}
+
+/**
+ * To be sure of each single fact takes months of answers, and the set's accuracy stands by then: the likelier reading is
+ * enough. Nor does it matter what goes wrong with the clock alone. Where times are not kept quick can't be told, and
+ * being right is enough.
+ */
+function isLikelyQuick({ state, notEnough, withoutClock, accuracy, thinkMs }: FactReading): boolean {
+  const isOpen = notEnough === 'notSure' || notEnough === 'noTimes' || (state === 'uneven' && !withoutClock);
+  return isOpen && accuracy.share >= knownFrom && (thinkMs === null || thinkMs < quickMs);
 }
 
 /** Time only what is already accurate (Rhymer et al. 1998). */

@@ -2,14 +2,15 @@ import type { FactId } from '../../core/fact/fact';
 import type { Id } from '../../core/record/stamp';
 import type { FactState } from '../facts/fact-reading';
 
-/** Why a set is not proposed as done: facts that hold it back, by what they still are, and the set's accuracy. */
+/** A fact that holds its set back. `isNew`: not yet right at first try on three days. */
 export interface HeldBack {
   readonly fact: FactId;
   readonly state: Exclude<FactState, 'quick'>;
+  readonly isNew: boolean;
 }
 
 /**
- * Whether to move on from the current set. A proposal: the parent decides. `quick` counts its facts known quickly.
+ * Whether to move on from the current set. A proposal: the parent decides. `quick` counts the facts surely so.
  * `timeIt`: the set is accurate and has not been timed; `notYet`: the clock is on though the set is not accurate.
  */
 export interface Readiness {

@@ -1,9 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { FactId } from '../../../src/core/fact/fact';
-import { accuracyOf } from '../../../src/core/summary/accuracy';
+import { accuracyOf, isNew } from '../../../src/core/summary/accuracy';
 import { summarize } from '../../../src/core/summary/summarize';
 import { readFacts } from '../../../src/readings/facts/read-facts';
 import { readReadiness } from '../../../src/readings/move-on/read-readiness';
+import { stillNew } from '../../../src/readings/move-on/still-new';
 import { childOf, copiesAt, type Did, logOf, sheetOf } from '../made-log';
 
 const set: readonly FactId[] = ['mul-4-2', 'mul-4-3', 'mul-4-6', 'mul-4-7', 'mul-4-8', 'mul-4-9'];
@@ -39,7 +41,7 @@ describe('ready to move on', () => {
   it('is not one with a fact to learn, which is named first', () => {
     const readiness = read(sheets(14, (fact) => (fact === 'mul-4-7' ? [fact, 1500, '27'] : quick(fact))));
     expect(readiness?.isReady).toBe(false);
-    expect(readiness?.heldBack[0]).toEqual({ fact: 'mul-4-7', state: 'toLearn' });
+    expect(readiness?.heldBack).toEqual([{ fact: 'mul-4-7', state: 'toLearn', isNew: true }]);
     expect(readiness?.isAccurate).toBe(false);
   });
 
@@ -55,6 +57,45 @@ describe('ready to move on', () => {
     expect(readiness?.heldBack).toHaveLength(6);
   });
 
+  it('is one of which no single fact is sure yet, as long as each looks quick and all together are accurate', () => {
+    const readiness = read(
+      sheets(9, (fact, at) => (at === set.indexOf(fact) ? [fact, 1200, '1'] : quick(fact))),
+    );
+    expect(readiness).toMatchObject({ isReady: true, quick: 0, heldBack: [], lastRight: 45 });
+  });
+
+  it('is not one with a fact that was right at first try on two days only', () => {
+    const late = (fact: FactId, at: number): Did =>
+      fact === 'mul-4-9' && at < 12 ? ['mul-4-8', 1200] : quick(fact);
+    const readiness = read(sheets(14, late));
+    expect(readiness).toMatchObject({ isReady: false, isAccurate: true });
+    expect(readiness?.heldBack).toEqual([{ fact: 'mul-4-9', state: 'notEnough', isNew: true }]);
+    expect(read([...sheets(14, late), ...sheets(15, quick).slice(14)])).toMatchObject({ isReady: true });
+  });
+
+  it('holds one slow fact in ten against no set, and one in six against one', () => {
+    const oneSlow = (fact: FactId): Did => [fact, fact === 'mul-4-7' ? 6000 : 1200];
+    expect(read(sheets(14, oneSlow))).toMatchObject({ isReady: false });
+    const ten: readonly FactId[] = [...set, 'mul-4-4', 'mul-4-5', 'mul-2-4', 'mul-3-4'];
+    const sats = Array.from({ length: 14 }, (_, at) => sheetOf(at, ten.map(oneSlow)));
+    const log = logOf([copiesAt(0, 400), ...sats], ten);
+    expect(readReadiness(log, readFacts(log))).toMatchObject({
+      isReady: true,
+      heldBack: [{ fact: 'mul-4-7', state: 'slow', isNew: false }],
+    });
+  });
+
+  it('counts nothing against a fact that goes wrong with the clock alone', () => {
+    const clock = { allowanceMs: 45_000, sight: 'thread' } as const;
+    const [first, ...others] = set;
+    const careless = Array.from({ length: 28 }, (_, at) =>
+      at % 2 === 0
+        ? sheetOf(at, set.map(quick))
+        : sheetOf(at, [[first ?? 'mul-4-2', 700, '3'], ...others.map(quick)], { clock }),
+    );
+    expect(read(careless)).toMatchObject({ isReady: true, heldBack: [] });
+  });
+
   it('is nothing without a set', () => {
     const log = logOf([], [], { currentSet: null });
     expect(readReadiness(log, readFacts(log))).toBeNull();
@@ -67,6 +108,32 @@ describe('ready to move on', () => {
       visits: sat.visits.map((visit) => ({ ...visit, onsetMs: null, endMs: null })),
     }));
     expect(read(untimed)).toMatchObject({ isReady: true, heldBack: [] });
+  });
+});
+
+describe('a fact still new', () => {
+  it('is one that the plan calls new, whatever was sat in between', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.array(fc.constantFrom(...set), { maxLength: 8 }), { maxLength: 12 }),
+        fc.nat(6),
+        (days, wrongEvery) => {
+          const sats = days.map((facts, at) =>
+            sheetOf(
+              at,
+              facts.map((fact, place) =>
+                (at + place) % (wrongEvery + 2) === 0 ? [fact, 1200, '1'] : quick(fact),
+              ),
+              at % 4 === 3 ? { purpose: 'cards', onWrong: 'showAgain', shownFirst: [0] } : {},
+            ),
+          );
+          const log = logOf(sats, set);
+          const summary = summarize(log.sats.map(({ ruled }) => ruled));
+          const fresh = stillNew(log, { id: 'times-4', facts: new Set(set) });
+          for (const fact of set) expect(fresh.has(fact)).toBe(isNew(summary, new Set([fact])));
+        },
+      ),
+    );
   });
 });
 
