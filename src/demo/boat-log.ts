@@ -1,7 +1,7 @@
 import { foldHousehold } from '../core/household/fold-household';
 import type { Household } from '../core/household/household';
 import type { HouseholdRecord } from '../core/record/household-record';
-import type { Draft, LogRecord } from '../core/record/record';
+import { type Draft, isOfHistory, type LogRecord } from '../core/record/record';
 import { type Id, recordVersion } from '../core/record/stamp';
 import type { Chance } from './chance';
 
@@ -28,7 +28,7 @@ export function createBoatLog(device: Id, chance: Chance): BoatLog {
   }
   function put(record: LogRecord): void {
     records.push(record);
-    if (record.kind === 'sat' || record.kind === 'dayChanged') return;
+    if (isOfHistory(record)) return;
     home.push(record);
     folded = null;
   }

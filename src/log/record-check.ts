@@ -1,8 +1,9 @@
-import type { LogRecord } from '../core/record/record';
+import type { HistoryRecord, LogRecord } from '../core/record/record';
 import { highestSeq } from './keys';
 
 const idShape = /^[A-Za-z0-9-]{1,64}$/;
 const dayShape = /^\d{4}-\d\d-\d\d$/;
+const ofHistory: ReadonlySet<string> = new Set<HistoryRecord['kind']>(['sat', 'dayChanged', 'sheetPrinted']);
 
 /**
  * Whether a value from outside carries the stamp, and the places, that a record is kept by. A kind or version that
@@ -28,7 +29,7 @@ export function isRecord(value: unknown): value is LogRecord {
 
 // Without these a record of the history has no key to be kept by.
 function hasPlaces(kind: string, child: unknown, day: unknown): boolean {
-  return kind === 'sat' || kind === 'dayChanged' ? child !== undefined && day !== undefined : true;
+  return ofHistory.has(kind) ? child !== undefined && day !== undefined : true;
 }
 
 function isId(value: unknown): value is string {

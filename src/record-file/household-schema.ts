@@ -3,6 +3,7 @@ import type { Operation } from '../core/fact/fact';
 import type {
   DayChange,
   LaterStep,
+  PaperShape,
   Ruling,
   SpokenAnswer,
   TrialDrawn,
@@ -12,6 +13,8 @@ import type { LogRecord } from '../core/record/record';
 import type { ChildSettings, HouseholdSettings } from '../core/record/settings';
 import { sight } from './sat-schema';
 import { count, day, type FieldsOf, factId, id, oneOf, stamp } from './stamp-schema';
+
+const layout = oneOf<ChildSettings['layout']>({ across: true, stacked: true });
 
 const perBand = <S extends v.GenericSchema>(of: S) =>
   v.looseObject({ firm: of, even: of, loose: of, thin: of });
@@ -26,7 +29,7 @@ const childSettings = v.looseObject({
   rows: perBand(count),
   rowsSent: oneOf<ChildSettings['rowsSent']>({ itself: true, parent: true }),
   keptShare: v.number(),
-  layout: oneOf<ChildSettings['layout']>({ across: true, stacked: true }),
+  layout,
   keepTimes: v.boolean(),
   keypad: oneOf<ChildSettings['keypad']>({ phone: true, calculator: true }),
   hand: v.picklist(['right', 'left']),
@@ -44,6 +47,7 @@ const householdSettings = v.looseObject({
   bandNames: perBand(v.string()),
   sounds: v.boolean(),
   keySound: v.boolean(),
+  paperSize: v.nullable(v.picklist(['a4', 'letter'])),
 } satisfies FieldsOf<HouseholdSettings>);
 
 const rule = <W extends Ruling['what'], E extends FieldsOf<Omit<Extract<Ruling, { what: W }>, 'what'>>>(
@@ -77,6 +81,12 @@ const dayChange = v.looseObject({
   skip: v.exactOptional(v.boolean()),
   later: v.exactOptional(v.array(laterStep)),
 } satisfies FieldsOf<DayChange>);
+
+const paperShape = v.looseObject({
+  length: count,
+  layout,
+  hasKept: v.boolean(),
+} satisfies FieldsOf<PaperShape>);
 
 type Kind = Exclude<LogRecord['kind'], 'sat'>;
 type Fields<K extends Kind> = FieldsOf<Omit<Extract<LogRecord, { kind: K }>, keyof typeof stamp | 'kind'>>;
@@ -122,6 +132,14 @@ const byKind = {
   ruled: record('ruled', { child: id, target: id, targetDay: day, ruling }),
   undone: record('undone', { target: id }),
   dayChanged: record('dayChanged', { child: id, day, change: dayChange }),
+  sheetPrinted: record('sheetPrinted', {
+    child: id,
+    day,
+    set: id,
+    seed: count,
+    shape: paperShape,
+    facts: v.array(factId),
+  }),
 } as const satisfies Readonly<Record<Kind, v.GenericSchema>>;
 
 export const otherSchemas = Object.values(byKind);

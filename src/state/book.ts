@@ -4,7 +4,7 @@ import { effectiveHistory, type History, noHistory } from '../core/household/his
 import type { Household } from '../core/household/household';
 import { type ChildDay, planDay } from '../core/plan/plan-day';
 import type { HouseholdRecord } from '../core/record/household-record';
-import type { Draft, HistoryRecord, LogRecord } from '../core/record/record';
+import { type Draft, type HistoryRecord, isOfHistory, type LogRecord } from '../core/record/record';
 import type { Id } from '../core/record/stamp';
 import { resumeSummary } from '../core/summary/summarize';
 import { emptySummary } from '../core/summary/summary';
@@ -86,7 +86,7 @@ export function createBook(log: Log, today: Today): Book {
   function take(records: readonly LogRecord[]): void {
     batch(() => {
       for (const record of records) {
-        if (record.kind === 'sat' || record.kind === 'dayChanged') takeHistory(record);
+        if (isOfHistory(record)) takeHistory(record);
         else home.value = new Map(home.value).set(record.id, record);
       }
     });

@@ -4,7 +4,7 @@ import type { Household } from '../../src/core/household/household';
 import { markSat } from '../../src/core/marking/mark-sat';
 import type { Marked, MarkedPlace } from '../../src/core/marking/marked';
 import type { HouseholdRecord } from '../../src/core/record/household-record';
-import type { HistoryRecord, LogRecord } from '../../src/core/record/record';
+import { type HistoryRecord, isOfHistory, type LogRecord } from '../../src/core/record/record';
 import type { Purpose, Sat } from '../../src/core/record/sat';
 import { defaultChildSettings } from '../../src/core/record/settings';
 import type { CrewMember } from '../../src/demo/crew';
@@ -17,7 +17,7 @@ export const boats = [1, 2, 3, 4, 5, 6].map((seed) => makeBoat(today, seed));
 export const [boat = makeBoat(today, 1)] = boats;
 
 export function isHistory(record: LogRecord): record is HistoryRecord {
-  return record.kind === 'sat' || record.kind === 'dayChanged';
+  return isOfHistory(record);
 }
 
 export function isHome(record: LogRecord): record is HouseholdRecord {

@@ -2,7 +2,8 @@ import { computed, signal } from '@preact/signals';
 import { foldHousehold } from '../../src/core/household/fold-household';
 import { effectiveHistory, noHistory } from '../../src/core/household/history';
 import { planDay } from '../../src/core/plan/plan-day';
-import type { Draft, LogRecord } from '../../src/core/record/record';
+import type { HouseholdRecord } from '../../src/core/record/household-record';
+import { type Draft, isOfHistory, type LogRecord } from '../../src/core/record/record';
 import type { Id } from '../../src/core/record/stamp';
 import { resumeSummary } from '../../src/core/summary/summarize';
 import { emptySummary } from '../../src/core/summary/summary';
@@ -24,8 +25,6 @@ export interface FakeDesk extends Desk {
   refuse(what: string | null): void;
 }
 
-const isHistory = (record: LogRecord) => record.kind === 'sat' || record.kind === 'dayChanged';
-
 export function fakeDesk(
   today = '2026-11-25',
   beginWith: readonly Draft[] = [],
@@ -43,18 +42,9 @@ export function fakeDesk(
   let refusal: string | null = null;
 
   const household = computed(() =>
-    foldHousehold(
-      records.value.filter(
-        (record): record is Exclude<LogRecord, { kind: 'sat' | 'dayChanged' }> => !isHistory(record),
-      ),
-    ),
+    foldHousehold(records.value.filter((record): record is HouseholdRecord => !isOfHistory(record))),
   );
-  const history = computed(() =>
-    effectiveHistory(
-      records.value.filter((record) => record.kind === 'sat' || record.kind === 'dayChanged'),
-      household.value,
-    ),
-  );
+  const history = computed(() => effectiveHistory(records.value.filter(isOfHistory), household.value));
   const days = computed(
     () =>
       new Map(

@@ -38,6 +38,7 @@ const kinds: Readonly<Record<LogRecord['kind'], true>> = {
   ruled: true,
   undone: true,
   dayChanged: true,
+  sheetPrinted: true,
 };
 const purposes: Readonly<Record<Purpose, true>> = {
   sheet: true,

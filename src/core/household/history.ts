@@ -1,5 +1,5 @@
 import type { SatRulings } from '../marking/sat-rulings';
-import type { DayChange } from '../record/household-record';
+import type { DayChange, SheetPrinted } from '../record/household-record';
 import type { HistoryRecord } from '../record/record';
 import type { Sat } from '../record/sat';
 import { compareStamps, type Day, type Id } from '../record/stamp';
@@ -19,6 +19,8 @@ export interface ChildHistory {
   readonly sittings: readonly RuledSat[];
   /** What was changed for single days. */
   readonly changes: ReadonlyMap<Day, DayChange>;
+  /** Sheets printed, in the log's order. */
+  readonly printed: readonly SheetPrinted[];
 }
 
 /** The history as the rulings leave it. */
@@ -29,14 +31,15 @@ export interface History {
 }
 
 /** A child without any days yet. */
-export const noHistory: ChildHistory = { sittings: [], changes: new Map() };
+export const noHistory: ChildHistory = { sittings: [], changes: new Map(), printed: [] };
 
 interface Growing {
   readonly sittings: RuledSat[];
   readonly changes: Map<Day, DayChange>;
+  readonly printed: SheetPrinted[];
 }
 
-const kinds: ReadonlySet<HistoryRecord['kind']> = new Set(['sat', 'dayChanged'] as const);
+const kinds: ReadonlySet<HistoryRecord['kind']> = new Set(['sat', 'dayChanged', 'sheetPrinted'] as const);
 
 /** Applies the household's rulings and undoings to history records; any order of arrival, any duplicates. */
 export function effectiveHistory(history: readonly HistoryRecord[], household: Household): History {
@@ -45,11 +48,13 @@ export function effectiveHistory(history: readonly HistoryRecord[], household: H
   for (const record of records) {
     const child = household.childOf(record) ?? record.child;
     if (household.tombstones.has(child)) continue;
-    const own: Growing = children.get(child) ?? { sittings: [], changes: new Map() };
+    const own: Growing = children.get(child) ?? { sittings: [], changes: new Map(), printed: [] };
     children.set(child, own);
     if (record.kind === 'sat')
       own.sittings.push({ sat: record, child, rulings: rulingsOf(record, household) });
-    else if (!household.isUndone(record)) {
+    else if (household.isUndone(record)) continue;
+    else if (record.kind === 'sheetPrinted') own.printed.push(record);
+    else {
       own.changes.set(record.day, { ...own.changes.get(record.day), ...record.change });
     }
   }

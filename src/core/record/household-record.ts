@@ -103,6 +103,28 @@ export type DayChanged = Of<
   { readonly child: Id; readonly day: Day; readonly change: DayChange }
 >;
 
+/** How a sheet stands on paper: across, `7 × 8 =`, or one number over the other. */
+export interface PaperShape {
+  /** In facts. */
+  readonly length: number;
+  readonly layout: ChildSettings['layout'];
+  /** Facts of kept sets are mixed in, so that set and seed alone do not give the sheet. */
+  readonly hasKept: boolean;
+}
+
+/** A sheet printed for a child and a day. Its facts are as printed, whatever becomes of the set. */
+export type SheetPrinted = Of<
+  'sheetPrinted',
+  {
+    readonly child: Id;
+    readonly day: Day;
+    readonly set: Id;
+    readonly seed: number;
+    readonly shape: PaperShape;
+    readonly facts: readonly FactId[];
+  }
+>;
+
 /** The small part of the log that is read whole at every start. */
 export type HouseholdRecord =
   | ChildAdded

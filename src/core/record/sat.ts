@@ -12,6 +12,9 @@ export type Purpose = 'sheet' | 'row' | 'mending' | 'practice' | 'cards' | 'firs
 /** How a key reached the card. */
 export type Via = 'touch' | 'keys';
 
+/** How answers came: by a key of either kind, or written on paper. */
+export type Entry = Via | 'paper';
+
 /** A digit, or what the other keys mean. */
 export type Key = '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9' | 'back' | 'done' | 'skip';
 
@@ -32,7 +35,8 @@ export interface Visit {
   /** Index into the sitting's prompts. */
   readonly place: number;
   readonly onsetMs: number | null;
-  readonly onsetBy: OnsetSource;
+  /** `paper`: no card was shown. */
+  readonly onsetBy: OnsetSource | 'paper';
   /** Digits standing on the card when it was opened again; absent on a fresh card. */
   readonly from?: string;
   /** The card also showed the whole fact. */
@@ -43,7 +47,7 @@ export interface Visit {
   readonly late?: number;
   readonly end: VisitEnd;
   readonly endMs: number | null;
-  /** The digits given; `null` unless `end` is `taken`. */
+  /** The digits given; `null` unless `end` is `taken`, and on paper where a wrong answer was not typed in. */
   readonly given: string | null;
   /** Whether the answer was taken by its digits or by the done key. */
   readonly took: 'itself' | 'done' | null;
@@ -107,6 +111,8 @@ export interface SittingPlan {
   readonly lookBack?: true;
   /** A second sheet on a day: kept, labelled, without a band. */
   readonly second?: true;
+  /** Done on paper and entered by a parent: no card was shown and no time is known. */
+  readonly paper?: true;
   /** Sat as a day of a clock trial, as it was drawn. */
   readonly trial?: TrialDay;
   /** Sat as one half of a spread. */

@@ -45,6 +45,8 @@ export interface HouseholdSettings {
   readonly bandNames: Readonly<Record<Band, string>>;
   readonly sounds: boolean;
   readonly keySound: boolean;
+  /** What is printed on; `null` follows the device's language. */
+  readonly paperSize: 'a4' | 'letter' | null;
 }
 
 /** The trade's defaults (common practice, no source), every one editable per child. */
@@ -78,4 +80,5 @@ export const defaultHouseholdSettings: HouseholdSettings = {
   bandNames: { firm: 'Firm', even: 'Even', loose: 'Loose', thin: 'Thin' },
   sounds: true,
   keySound: false,
+  paperSize: null,
 };

@@ -1,11 +1,11 @@
-import type { OnsetSource, Visit } from '../record/sat';
+import type { Visit } from '../record/sat';
 import { reckonBell, toMicro } from './bell';
 import type { SittingEvent } from './sitting-event';
 import type { SittingState, Stepped } from './sitting-state';
 
 type Shown = Extract<SittingEvent, { type: 'shown' }>;
 
-const goodness: Record<OnsetSource, number> = { frame: 0, elementCoarse: 1, element: 2 };
+const goodness: Record<Visit['onsetBy'], number> = { paper: 0, frame: 0, elementCoarse: 1, element: 2 };
 
 /** The onset of the card now up, or a better reading of it; or of the card just closed. */
 export function show(state: SittingState, event: Shown): Stepped {

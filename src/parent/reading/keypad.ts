@@ -16,7 +16,7 @@ export function keypadNow({ log, child }: ChildReading): Fairness | null {
   const last = log.sats.findLast(({ ruled, answers }) => ruled.sat.purpose === 'sheet' && answers.length > 0);
   const practice = log.sats.findLast(({ ruled }) => ruled.sat.purpose === 'practice');
   const via = last?.answers[0]?.via;
-  if (!last || !practice || via === undefined) return null;
+  if (!last || !practice || via === undefined || via === 'paper') return null;
   const { sat } = last.ruled;
   if (dayNumber(sat.day) - dayNumber(practice.ruled.sat.day) > freshDays) return null;
   const hand = log.handsThen(sat.device, via, sat.day);

@@ -1,5 +1,5 @@
 import type { Fact } from '../../core/fact/fact';
-import type { Via } from '../../core/record/sat';
+import type { Entry } from '../../core/record/sat';
 import type { Day, Id } from '../../core/record/stamp';
 
 /**
@@ -22,7 +22,7 @@ export interface Answer {
   readonly firstKeyMs: number | null;
   /** What the hands alone take to the first key; `null` where no number was ever copied in this way. */
   readonly handMs: number | null;
-  readonly via: Via;
+  readonly via: Entry;
   /** Device, way of entry and source of the onset in one word; only answers alike in it are set side by side. */
   readonly where: string;
   /** The parent's word on a wrong answer: a slip, a miscalculation, or not said. */

@@ -1,6 +1,6 @@
 import { parsePrompt } from '../../core/fact/prompt';
 import type { Marked } from '../../core/marking/marked';
-import type { OnsetSource, Sat, Via, Visit } from '../../core/record/sat';
+import type { Entry, Sat, Via, Visit } from '../../core/record/sat';
 import type { Id } from '../../core/record/stamp';
 import { isDeciding } from '../../core/sitting/turn';
 import { dayNumber } from '../day-number';
@@ -14,7 +14,8 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
   const deciding: (Visit | undefined)[] = [];
   for (const visit of sat.visits) if (isDeciding(visit)) deciding[visit.place] = visit;
   const hands = new Map<Via, number | null>();
-  const handMs = (via: Via) => {
+  const handMs = (via: Entry) => {
+    if (via === 'paper') return null;
     const known = hands.get(via);
     if (known !== undefined) return known;
     const ms = handOf(sat.device, via)?.firstKeyMs ?? null;
@@ -22,12 +23,13 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
     return ms;
   };
   let where = '';
-  let alike: readonly [Via, OnsetSource] | null = null;
-  const whereOf = (via: Via, onsetBy: OnsetSource) => {
+  let alike: readonly [Entry, Visit['onsetBy']] | null = null;
+  const whereOf = (via: Entry, onsetBy: Visit['onsetBy']) => {
     // One text for a whole sitting, nearly always: three hundred thousand answers hold the same few.
     if (alike?.[0] !== via || alike[1] !== onsetBy) {
       alike = [via, onsetBy];
-      where = `${sat.device} ${via} ${onsetBy}`;
+      // Paper is the same wherever it was entered.
+      where = via === 'paper' ? via : `${sat.device} ${via} ${onsetBy}`;
     }
     return where;
   };
@@ -38,7 +40,7 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
     const asked = parsePrompt(prompt);
     const fact = asked?.kind === 'fact' ? asked.fact : null;
     if (!visit || !fact || shown || outcome === 'notReached' || outcome === 'unfinished') continue;
-    const via = visit.keys[0]?.[2] ?? 'touch';
+    const via = sat.paper ? 'paper' : (visit.keys[0]?.[2] ?? 'touch');
     answers.push({
       fact,
       sitting: sat.id,

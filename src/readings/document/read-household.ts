@@ -3,7 +3,7 @@ import { foldHousehold } from '../../core/household/fold-household';
 import { effectiveHistory, noHistory } from '../../core/household/history';
 import type { Household } from '../../core/household/household';
 import type { HouseholdRecord } from '../../core/record/household-record';
-import type { HistoryRecord, LogRecord } from '../../core/record/record';
+import { type HistoryRecord, isOfHistory, type LogRecord } from '../../core/record/record';
 import type { Id } from '../../core/record/stamp';
 import { setById } from '../../core/set/teaching-sets';
 import { readChildLog } from '../child-log/child-log';
@@ -15,7 +15,7 @@ export function readHousehold(records: readonly LogRecord[]): ReadingsDocument {
   const home: HouseholdRecord[] = [];
   const days: HistoryRecord[] = [];
   for (const record of records) {
-    if (record.kind === 'sat' || record.kind === 'dayChanged') days.push(record);
+    if (isOfHistory(record)) days.push(record);
     else home.push(record);
   }
   const household = foldHousehold(home);

@@ -39,7 +39,7 @@ export const answerTests: Readonly<Record<AnswerFlag, (guess: Guess) => boolean>
   table: (guess) => guess.fact.op === 'mul' && isProduct(guess),
   nonTable: (guess) => guess.fact.op === 'mul' && !isProduct(guess),
   tenSlip: ({ number, fact }) => Math.abs(number - fact.answer) === 10,
-  keyingSlip: ({ digits, fact, pad }) => isKeyingSlip(digits, String(fact.answer), pad),
+  keyingSlip: ({ digits, fact, pad }) => pad !== 'pencil' && isKeyingSlip(digits, String(fact.answer), pad),
   perseveration: ({ number, before }) => number === before,
 };
 

@@ -1,17 +1,19 @@
-/** What the digits were keyed on: the card's own pad in phone or calculator order, or a keyboard. */
-export type Pad = 'phone' | 'calculator' | 'keyboard';
+/** What the digits were keyed on: the card's own pad in phone or calculator order, or a keyboard; or a pencil wrote them. */
+export type Pad = 'phone' | 'calculator' | 'keyboard' | 'pencil';
 
 /** Rows of keys as they lie, a blank where no digit is. A keyboard has a row of digits and a number block. */
 const blocks: Readonly<Record<Pad, readonly (readonly string[])[]>> = {
   phone: [['123', '456', '789', ' 0 ']],
   calculator: [['789', '456', '123', ' 0 ']],
   keyboard: [['1234567890'], ['789', '456', '123', '00 ']],
+  pencil: [],
 };
 
 const touching: Readonly<Record<Pad, ReadonlySet<string>>> = {
   phone: pairsOf(blocks.phone),
   calculator: pairsOf(blocks.calculator),
   keyboard: pairsOf(blocks.keyboard),
+  pencil: pairsOf(blocks.pencil),
 };
 
 /**

@@ -6,6 +6,7 @@ import { isRight } from '../../core/sitting/answer';
 import { isDeciding } from '../../core/sitting/turn';
 import { isDigit, ownKeys } from '../hand-time/digit-gaps';
 import type { Taking } from './lift';
+import type { Pad } from './pad';
 import type { WrongAnswer } from './read-error';
 
 /** A wrong answer and where it stands in its sitting. */
@@ -14,6 +15,7 @@ export type PlacedError = WrongAnswer & { readonly place: number; readonly takin
 /**
  * What was wrong or skipped in a sitting, in the order of its cards: of each place the last answer that decided it
  * before the fact was shown, unless the parent accepted it. `keypad` is the child's own pad; digits from a keyboard are read by the keyboard's keys.
+ * Wrong on paper without what was written looks like nothing, and is left out.
  */
 export function wrongAnswersOf(
   { sat, rulings }: Pick<RuledSat, 'sat' | 'rulings'>,
@@ -25,7 +27,8 @@ export function wrongAnswersOf(
   return asked.flatMap((visit, index) => {
     const { place, given } = visit;
     const fact = knownFact(sat.prompts[place] ?? '');
-    if (!fact || isRight(fact.id, given) || rulings.accepted.has(place)) return [];
+    if (!fact || (visit.end === 'taken' && given === null)) return [];
+    if (isRight(fact.id, given) || rulings.accepted.has(place)) return [];
     if (asked.findLastIndex((other) => other.place === place) !== index) return [];
     const before = asked[index - 1]?.given ?? null;
     return [
@@ -35,12 +38,17 @@ export function wrongAnswersOf(
         given,
         firstKeyMs: firstKeyMs(visit),
         before: before === null ? null : Number(before),
-        pad: ownKeys(visit).some(([, , via]) => via === 'keys') ? ('keyboard' as const) : keypad,
+        pad: padOf(sat, visit, keypad),
         reach,
         taking,
       },
     ];
   });
+}
+
+function padOf({ paper }: RuledSat['sat'], visit: Visit, keypad: ChildSettings['keypad']): Pad {
+  if (paper) return 'pencil';
+  return ownKeys(visit).some(([, , via]) => via === 'keys') ? 'keyboard' : keypad;
 }
 
 /** A card opened again holds digits already: its first key is no first key. */

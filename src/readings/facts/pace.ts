@@ -28,6 +28,8 @@ export interface Pace {
   readonly value: number;
   readonly quick: number;
   readonly slow: number;
+  /** How many times it rests on. */
+  readonly times: number;
 }
 
 /** The child's own level over a pool of facts; `null` while too few answers are timed. */
@@ -58,5 +60,6 @@ export function paceOf(answers: readonly Weighed[], level: VarianceParts | null)
     value: drawn?.value ?? own,
     quick: Math.min(...views),
     slow: Math.min(...views.map((view) => 1 - view)),
+    times: weights.length,
   };
 }

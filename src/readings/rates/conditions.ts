@@ -1,4 +1,4 @@
-import type { OnsetSource, Sat, Via } from '../../core/record/sat';
+import type { Entry, OnsetSource, Sat, Via } from '../../core/record/sat';
 import type { Sight } from '../../core/record/settings';
 import type { Id } from '../../core/record/stamp';
 import { isDigit } from '../hand-time/digit-gaps';
@@ -11,7 +11,8 @@ export interface Conditions {
   readonly allowanceMs: number | null;
   readonly sight: Sight | null;
   readonly takesItself: boolean;
-  readonly entry: Via | 'mixed' | 'none';
+  readonly entry: Entry | 'mixed' | 'none';
+  /** The device it was sat on; `paper` for all paper, wherever it was entered. */
   readonly device: Id;
   readonly onsetBy: OnsetSource | 'mixed' | 'none';
 }
@@ -32,7 +33,7 @@ export function conditionsOf(sat: Sat): Conditions {
   const vias: Counts<Via> = { touch: 0, keys: 0 };
   const sources: Counts<OnsetSource> = { element: 0, elementCoarse: 0, frame: 0 };
   for (const visit of sat.visits) {
-    if (visit.end === 'left') continue;
+    if (visit.end === 'left' || visit.onsetBy === 'paper') continue;
     sources[visit.onsetBy] += 1;
     let left = visit.keys.length - (visit.late ?? 0);
     for (const key of visit.keys) {
@@ -46,8 +47,8 @@ export function conditionsOf(sat: Sat): Conditions {
     allowanceMs: sat.clock?.allowanceMs ?? null,
     sight: sat.clock?.sight ?? null,
     takesItself: sat.takesItself && sat.clock !== null,
-    entry: commonest(vias),
-    device: sat.device,
+    entry: sat.paper ? 'paper' : commonest(vias),
+    device: sat.paper ? 'paper' : sat.device,
     onsetBy: commonest(sources),
   };
 }

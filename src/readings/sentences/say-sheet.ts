@@ -180,9 +180,9 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       };
     case 'noTimes':
       return {
-        text: 'Times are not kept, so there is little to say why.',
+        text: 'There are no times, so there is little to say why.',
         how: [
-          'You turned the keeping of times off for this child.',
+          'It was done on paper, or you turned the keeping of times off for this child.',
           'Right and wrong still count for each fact.',
         ],
       };

@@ -66,7 +66,7 @@ function troubledBy(answer: Answer, past: Past, timed: boolean): readonly Troubl
 
 function handOf({ handsThen }: ChildLog, sat: Sat, answers: readonly Answer[]): HandTime | null {
   const via = answers[0]?.via;
-  return via === undefined ? null : handsThen(sat.device, via, sat.day);
+  return via === undefined || via === 'paper' ? null : handsThen(sat.device, via, sat.day);
 }
 
 /** Whether half the right answers took longer than about 3 s of thinking. */

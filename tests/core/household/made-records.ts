@@ -185,13 +185,29 @@ const sitting = fc.record({
   timed: fc.boolean(),
 });
 
-/** A history of sittings and day changes, ids r0 to r45, as two devices might have made it. */
+const printed = fc.record({
+  child,
+  day,
+  set,
+  seed: fc.nat(9999),
+  shape: fc.record({
+    length: fc.constantFrom(5, 10, 25),
+    layout: fc.constantFrom('across' as const, 'stacked' as const),
+    hasKept: fc.boolean(),
+  }),
+  facts: someFacts,
+});
+
+/** A history of sittings, day changes and printed sheets, ids r0 to r45, as two devices might have made it. */
 const anyHistory: fc.Arbitrary<HistoryRecord[]> = fc
-  .array(fc.tuple(place, fc.oneof(sitting, fc.record({ child, day, change: dayChange }))), { maxLength: 20 })
+  .array(fc.tuple(place, fc.oneof(sitting, fc.record({ child, day, change: dayChange }), printed)), {
+    maxLength: 20,
+  })
   .map((made) =>
     made.map(([{ seq, device }, body], index): HistoryRecord => {
       const own = stamped(seq, { id: `r${index + 26}`, device });
       if ('change' in body) return { ...own, kind: 'dayChanged', ...body };
+      if ('shape' in body) return { ...own, kind: 'sheetPrinted', ...body };
       const clock = body.timed ? ({ allowanceMs: 45_000, sight: 'thread' } as const) : null;
       const { purpose, ended, lookBack, shownFirst } = body;
       return {
