@@ -118,5 +118,5 @@ export function logOf(
   rulings: (sat: Sat) => typeof noRulings = () => noRulings,
 ): ChildLog {
   const sittings = sats.map((sat) => ({ sat, child: 'wren', rulings: rulings(sat) }));
-  return readChildLog({ ...wren, ...child }, { sittings, changes: new Map() }, () => facts);
+  return readChildLog({ ...wren, ...child }, { sittings, changes: new Map(), printed: [] }, () => facts);
 }

@@ -55,7 +55,7 @@ function read(sats: readonly Sat[], more: Parameters<typeof foldHousehold>[0] = 
   const [child] = household.children;
   const history = effectiveHistory(sats, household).children.get('ann');
   if (!child) throw new Error('no child');
-  const own = history ?? { sittings: [], changes: new Map() };
+  const own = history ?? { sittings: [], changes: new Map(), printed: [] };
   return readTrial(readChildLog(child, own, () => facts));
 }
 
