@@ -5,6 +5,7 @@ import { effectiveHistory, noHistory } from '../core/household/history';
 import type { SittingPlan } from '../core/record/sat';
 import type { Id } from '../core/record/stamp';
 import { refreshCheckpoint } from '../log/checkpoint';
+import { clearTail } from '../log/clear-tail';
 import { gateStore } from '../log/gate-store';
 import type { Log } from '../log/log';
 import { readHistory } from '../log/reads';
@@ -53,6 +54,8 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
   await meetEveryone(book);
   await sitter.recover(today.look());
   await kiosk.start();
+  // Not awaited: the first screen is there, and no answer has been written behind the tail yet.
+  void clearTail(log.name);
 
   const stopWatching = watchPage(
     document,

@@ -1,11 +1,10 @@
 import { afterEach, expect, test } from 'vitest';
 import { words } from '../../src/child/words';
 import type { Visit } from '../../src/core/record/sat';
-import { type Detached, launchDetached, makeProfile, type Page, serveBuilt } from './browser';
+import { makeProfile, type Page, serveBuilt } from './browser';
 import { type Hand, keyHand, keysFor, nextCard, sit } from './child-hand';
-import { settle } from './device';
+import { endTablets, openTablet, type Tablet } from './killable';
 import { beginSheet } from './morning';
-import { setDay } from './other-day';
 import { handOver, openPages, press, seeHeading, setNumbers, setUp } from './parent-hand';
 import { storedPlan, storedSats, storedVisits } from './stored';
 
@@ -13,6 +12,7 @@ const rounds = 20;
 
 const cleanups: (() => unknown)[] = [];
 afterEach(async () => {
+  await endTablets();
   for (const cleanup of cleanups.splice(0).reverse()) await cleanup();
 });
 
@@ -20,7 +20,7 @@ test(`killed ${rounds} times in mid-sheet, no acknowledged answer is lost`, asyn
   const served = await serveBuilt();
   const { profile, remove } = makeProfile();
   cleanups.push(remove, served.close);
-  let tablet = await open(profile, served.url);
+  let tablet = await openTablet(profile, served.url);
   await beginLongSheet(tablet);
 
   for (let round = 0; round < rounds; round += 1) {
@@ -32,7 +32,7 @@ test(`killed ${rounds} times in mid-sheet, no acknowledged answer is lost`, asyn
     await give(tablet.page, hand);
     await tablet.kill();
 
-    tablet = await open(profile, served.url);
+    tablet = await openTablet(profile, served.url);
     await seeHeading(tablet.page, words.away);
     const kept = await storedVisits(tablet.page);
     expect(acknowledged.length).toBeGreaterThanOrEqual(round);
@@ -67,22 +67,6 @@ function answersIn(visits: readonly Visit[]): number {
 function asRead(prompt: string): string {
   const [, a, b] = /^mul-(\d+)-(\d+)$/.exec(prompt) ?? [];
   return `${a} × ${b} =`;
-}
-
-interface Tablet extends Detached {
-  readonly page: Page;
-  readonly cdp: Awaited<ReturnType<Detached['context']['newCDPSession']>>;
-}
-
-async function open(profile: string, url: string): Promise<Tablet> {
-  const detached = await launchDetached(profile);
-  cleanups.push(detached.kill);
-  await setDay(detached.context);
-  const page = detached.context.pages()[0] ?? (await detached.context.newPage());
-  page.setDefaultTimeout(10_000);
-  await page.goto(url);
-  await settle(page);
-  return { ...detached, page, cdp: await detached.context.newCDPSession(page) };
 }
 
 /** A sheet of a hundred, so that it outlives every round. */
