@@ -4,13 +4,15 @@ import type { AxeResults } from 'axe-core';
 import { afterEach, expect, test } from 'vitest';
 import { closeDevices } from './device';
 import { type Look, tourBoat, tourHome, tourTrouble } from './tour';
+import { tourWeek } from './tour-week';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 afterEach(closeDevices);
 
 test.each([
-  ['at home', tourHome, 37],
+  ['at home', tourHome, 41],
+  ['in a week of short sheets', tourWeek, 9],
   ['on the boat', tourBoat, 12],
   ['where nothing can be kept', tourTrouble, 3],
 ] as const)('axe finds nothing on any screen %s', async (_, tour, atLeast) => {

@@ -4,7 +4,6 @@ import { keyHand, nextCard, sit } from './child-hand';
 import { type Device, openDevice, reload } from './device';
 import { setFull, withDisk } from './full-disk';
 import { beginSheet, finishDay, goTo } from './morning';
-import { daysOn } from './other-day';
 import {
   addChild,
   choose,
@@ -30,7 +29,7 @@ export async function tourHome(look: Look): Promise<void> {
   await seeFirstDay(first, look);
   await seeGate(first, look, code);
   await first.close();
-  const second = await openDevice({ again: first, before: daysOn(1) });
+  const second = await openDevice({ again: first, daysOn: 1 });
   await seeTimedDay(second, look);
   await seeNotices(second, look);
   await second.close();
@@ -104,6 +103,14 @@ async function seeFirstDay(device: Device, look: Look): Promise<void> {
   await look(device, 'child-yours');
   await press(page, 'Go on');
   await look(device, 'child-next-after-yours');
+  await seeHeading(page, words.cards);
+  await press(page, 'Begin');
+  await nextCard(page, null);
+  await look(device, 'child-card-new');
+  await sit(page, await keyHand(device), { until: 1 });
+  await nextCard(page, null);
+  await look(device, 'child-card-known');
+  await sit(page, await keyHand(device));
   await beginSheet(page, () => keyHand(device));
   await nextCard(page, null);
   await page.waitForTimeout(300);

@@ -4,6 +4,7 @@ import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { launch, serveBuilt } from '../journeys/browser';
 import { closeDevices } from '../journeys/device';
 import { type Look, tourBoat, tourHome, tourTrouble } from '../journeys/tour';
+import { tourWeek } from '../journeys/tour-week';
 
 const folder = join(import.meta.dirname, '../../shots');
 const sizes = [
@@ -41,6 +42,7 @@ async function picture(
 
 test('every screen at home', () => tourHome(look));
 test('every screen on the boat', () => tourBoat(look));
+test('a week of short sheets', () => tourWeek(look));
 test('where nothing can be kept', () => tourTrouble(look));
 
 test('at an insecure address', async () => {
@@ -55,5 +57,5 @@ test('at an insecure address', async () => {
   }
   await context.close();
   await served.close();
-  expect(taken).toBeGreaterThan(150);
+  expect(taken).toBeGreaterThan(180);
 });
