@@ -9,6 +9,8 @@ export const highestSeq = 1e11;
 /** Where a record is kept: by kind, child, local day and counter. A kind not known yet is placed by its shape. */
 export function keyOf(record: LogRecord): string {
   const stamp = stampKey(record);
+  // Heard on a day, and yet of the household: the next check counts from it, however long ago.
+  if (record.kind === 'spokenChecked') return `home/${stamp}`;
   return 'day' in record && 'child' in record
     ? `hist/${record.child}/${record.day}/${stamp}`
     : `home/${stamp}`;

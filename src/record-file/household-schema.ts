@@ -39,8 +39,14 @@ const childSettings = v.looseObject({
   cards: v.boolean(),
   newFacts: v.nullable(count),
   lookBackEvery: count,
-  spokenChecks: v.boolean(),
+  spokenEvery: count,
   gapLines: v.boolean(),
+});
+
+/** Older records say only whether there are spoken checks. */
+const settingsChange = v.looseObject({
+  ...v.partial(childSettings).entries,
+  spokenChecks: v.exactOptional(v.boolean()),
 });
 
 const householdSettings = v.looseObject({
@@ -79,6 +85,9 @@ const dayChange = v.looseObject({
   timed: v.exactOptional(v.boolean()),
   length: v.exactOptional(count),
   skip: v.exactOptional(v.boolean()),
+  school: v.exactOptional(v.boolean()),
+  straight: v.exactOptional(v.boolean()),
+  heard: v.exactOptional(v.boolean()),
   later: v.exactOptional(v.array(laterStep)),
 } satisfies FieldsOf<DayChange>);
 
@@ -118,7 +127,7 @@ const byKind = {
   setStarted: record('setStarted', { child: id, set: id }),
   setKept: record('setKept', { child: id, set: id, kept: v.boolean() }),
   factsTicked: record('factsTicked', { child: id, facts: v.array(factId), known: v.boolean() }),
-  childSettingsChanged: record('childSettingsChanged', { child: id, changes: v.partial(childSettings) }),
+  childSettingsChanged: record('childSettingsChanged', { child: id, changes: settingsChange }),
   householdSettingsChanged: record('householdSettingsChanged', { changes: v.partial(householdSettings) }),
   trialDrawn: record('trialDrawn', { child: id, set: id, plan: trialPlan, order: v.array(trialKind) }),
   trialStopped: record('trialStopped', { child: id, trial: id }),

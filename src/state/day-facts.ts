@@ -1,7 +1,7 @@
 import type { FactId } from '../core/fact/fact';
-import type { Household, Spread, Trial } from '../core/household/household';
+import type { Household, SpokenCheck, Spread, Trial } from '../core/household/household';
 import { type ChildSettings, defaultChildSettings } from '../core/record/settings';
-import type { Day, Id } from '../core/record/stamp';
+import type { Id } from '../core/record/stamp';
 import { setById } from '../core/set/teaching-sets';
 
 /** What a child learns now and what it keeps; a set that is gone counts as none. */
@@ -12,8 +12,8 @@ export interface DayFacts {
   readonly trial: Trial | null;
   readonly spread: Spread | null;
   readonly ticked: ReadonlySet<FactId>;
-  /** The day of the last spoken check held. */
-  readonly lastSpoken: Day | null;
+  /** Spoken checks held, by day. */
+  readonly spoken: readonly SpokenCheck[];
 }
 
 const nobody: DayFacts = {
@@ -23,7 +23,7 @@ const nobody: DayFacts = {
   trial: null,
   spread: null,
   ticked: new Set(),
-  lastSpoken: null,
+  spoken: [],
 };
 
 export function dayFacts(household: Household, id: Id): DayFacts {
@@ -39,7 +39,7 @@ export function dayFacts(household: Household, id: Id): DayFacts {
     trial: child.trial,
     spread: child.spread,
     ticked: child.ticked,
-    lastSpoken: child.spoken.at(-1)?.day ?? null,
+    spoken: child.spoken,
   };
 }
 

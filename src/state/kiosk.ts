@@ -2,6 +2,7 @@ import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Child } from '../core/household/household';
 import type { ChildDay } from '../core/plan/plan-day';
 import type { Step } from '../core/plan/step';
+import type { DayChange } from '../core/record/household-record';
 import type { Sat } from '../core/record/sat';
 import type { Id } from '../core/record/stamp';
 import { readActiveChild, writeActiveChild } from '../log/kiosk';
@@ -34,7 +35,7 @@ export interface Kiosk {
   again(): void;
   /** From the piece: straight on to the mending where there is one, else to what is next. */
   leavePiece(): void;
-  /** A sitting has ended: a first try tells what is the child's, a sheet and the day's end show the piece. */
+  /** A sitting has ended: a sheet and the day's end show the piece. */
   sittingEnded(sat: Sat): void;
   /** Hands the device on: to the child whose turn is next, else to *Whose cloth?*. */
   handOver(): void;
@@ -58,6 +59,8 @@ export interface KioskParts {
   readonly play: PlaySound;
 }
 
+type Choice = keyof Pick<DayChange, 'straight' | 'heard'>;
+
 /** Nothing was sat and nothing can be before a grown-up has chosen a set. */
 function lacksSet({ needs }: ChildDay): boolean {
   return needs.some(({ what }) => what === 'noSet' || what === 'spreadSat');
@@ -69,10 +72,8 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
   /** The child whose piece is being looked at. */
   const looking = signal<Id | null>(null);
   const told = signal<ReadonlySet<Id>>(new Set());
-  /** The child who is told what it has already. */
-  const hearing = signal<Id | null>(null);
-  /** Children and days on which the cards were passed over. */
-  const straight = signal<ReadonlySet<string>>(new Set());
+  /** What children chose on screens that sit nothing: in force at once, and in the log as soon as it is stored. */
+  const chosen = signal<ReadonlySet<string>>(new Set());
   const isReady = signal(false);
 
   const turns = computed<readonly Turn[]>(() =>
@@ -104,7 +105,8 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     if (!day) return { on: 'starting' };
     const sheet = day.sheets.at(-1);
     if (sheet && looking.value === child.id) return { on: 'piece', child, sheet, day };
-    if (hearing.value === child.id && day.firstTry) return { on: 'yours', child, facts: day.firstTry.yours };
+    if (day.firstTry?.isToHear && !hasChosen(day, 'heard'))
+      return { on: 'yours', child, facts: day.firstTry.yours };
     const step = nextStep(day);
     if (step && step.what !== 'piece') return { on: 'next', child, step, day };
     if (!sheet && !day.isDone && !day.isFree && !day.isSkipped && lacksSet(day)) return { on: 'ask', child };
@@ -114,11 +116,22 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
       : { on: 'rest', child, day, following };
   }
 
-  function nextStep({ child, today: on, steps }: ChildDay): Step | undefined {
-    return steps.find((step) => {
-      if (step.what === 'told') return !told.value.has(child);
-      return step.what !== 'cards' || !step.isChoice || !straight.value.has(`${child} ${on}`);
+  function nextStep(day: ChildDay): Step | undefined {
+    return day.steps.find((step) => {
+      if (step.what === 'told') return !told.value.has(day.child);
+      return step.what !== 'cards' || !step.isChoice || !hasChosen(day, 'straight');
     });
+  }
+
+  function hasChosen({ child, today: on }: ChildDay, choice: Choice): boolean {
+    return chosen.value.has(`${child} ${on} ${choice}`);
+  }
+
+  function choose(day: ChildDay, choice: Choice): void {
+    const { child, today: on } = day;
+    chosen.value = new Set(chosen.value).add(`${child} ${on} ${choice}`);
+    const change = { kind: 'dayChanged', child, day: on, change: { [choice]: true } } as const;
+    saver.save(() => book.record([change]));
   }
 
   function activate(child: Id | null): void {
@@ -126,7 +139,6 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     active.value = child;
     over.value = 'none';
     looking.value = null;
-    hearing.value = null;
     saver.save(() => writeActiveChild(log, child));
   }
 
@@ -160,12 +172,13 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     goStraight() {
       const day = activeDay();
       if (!day) return;
-      straight.value = new Set(straight.value).add(`${day.child} ${day.today}`);
+      choose(day, 'straight');
       const step = nextStep(day);
       if (step?.what === 'sheet') goOn(step);
     },
     leaveYours() {
-      hearing.value = null;
+      const day = activeDay();
+      if (day) choose(day, 'heard');
     },
     again() {
       const plan = activeDay()?.again;
@@ -179,8 +192,6 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     sittingEnded({ child, purpose, day }) {
       if (day !== today.day.value) return;
       const isDone = isDayDone(child);
-      const yours = book.days.value.get(child)?.firstTry?.yours ?? [];
-      if (purpose === 'firstTry' && yours.length > 0) hearing.value = child;
       if (purpose === 'sheet' || isDone) looking.value = child;
       if (isDone) play('finished');
     },

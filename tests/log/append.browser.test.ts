@@ -42,6 +42,16 @@ test('reading the household touches no history, and its order is the log’s', a
   expect(home.every(({ kind }) => kind === 'childAdded')).toBe(true);
 });
 
+test('a spoken check is read with the household, for ever after', async () => {
+  const name = freshName();
+  const log = await openFresh(name);
+  const answers = [{ fact: 'mul-7-8', came: 'right' }] as const;
+  await append(log, [ann, { kind: 'spokenChecked', child: 'ann', day: '2026-03-02', answers }]);
+  expect((await householdOf(await openFresh(name))).children[0]?.spoken).toEqual([
+    { day: '2026-03-02', answers },
+  ]);
+});
+
 test('a tail begins at its day and is of one child', async () => {
   const log = await openFresh();
   await append(log, [

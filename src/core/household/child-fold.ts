@@ -1,6 +1,6 @@
 import type { FactId } from '../fact/fact';
 import type { HouseholdRecord } from '../record/household-record';
-import { type ChildSettings, defaultChildSettings } from '../record/settings';
+import { type ChildSettings, defaultChildSettings, readChange } from '../record/settings';
 import type { Id } from '../record/stamp';
 import type { Child, SpokenCheck, Spread, Trial } from './household';
 
@@ -76,7 +76,7 @@ function change(draft: Draft, record: HouseholdRecord): void {
       for (const fact of record.facts) record.known ? draft.ticked.add(fact) : draft.ticked.delete(fact);
       return;
     case 'childSettingsChanged':
-      draft.settings = { ...draft.settings, ...record.changes };
+      draft.settings = { ...draft.settings, ...readChange(record.changes) };
       return;
     case 'trialDrawn': {
       const { id, set, plan, order } = record;

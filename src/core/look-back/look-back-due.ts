@@ -1,5 +1,5 @@
 import type { Day } from '../record/stamp';
-import type { LookBacks } from '../summary/summary';
+import type { LookBacks, Summary } from '../summary/summary';
 
 /** Every fifth sheet is a look-back (common practice, no source). */
 const usualEvery = 5;
@@ -13,12 +13,15 @@ export function isLookBackDue({ since }: Pick<LookBacks, 'since'>, every = usual
   return every > 0 && since >= every - 1;
 }
 
-/** Whether the look-back of that number, from 1, brings a spoken check: with every tenth sheet (common practice, no source). */
-export function isSpokenWith(lookBack: number): boolean {
-  return lookBack > 0 && lookBack % 2 === 0;
-}
-
-/** Whether a spoken check waits for the parent; one at most, however long. `lastSpoken`: the day of the last one held. */
-export function isSpokenCheckWaiting({ spokenFrom }: LookBacks, lastSpoken: Day | null): boolean {
-  return spokenFrom !== null && (lastSpoken === null || lastSpoken < spokenFrom);
+/**
+ * Whether a spoken check waits for the parent: one at most, however long. Every tenth sheet brings one (common practice,
+ * no source), look-backs counted, from the last one held. `every`: 0 for none; `lastSpoken`: the day it was held.
+ */
+export function isSpokenCheckWaiting(
+  { finishedDays }: Pick<Summary, 'finishedDays'>,
+  lastSpoken: Day | null,
+  every: number,
+): boolean {
+  const since = finishedDays.filter((day) => lastSpoken === null || day > lastSpoken);
+  return every > 0 && since.length >= every;
 }

@@ -1,7 +1,7 @@
 import type { FactId } from '../fact/fact';
 import type { FirstTry } from '../first-try/first-try';
 import type { RuledSat } from '../household/history';
-import type { Spread, Trial } from '../household/household';
+import type { SpokenCheck, Spread, Trial } from '../household/household';
 import type { DayChange } from '../record/household-record';
 import type { SittingPlan } from '../record/sat';
 import type { ChildSettings } from '../record/settings';
@@ -28,8 +28,8 @@ export interface DaySource {
   readonly trial: Trial | null;
   /** A spread asked for and not over. */
   readonly spread: Spread | null;
-  /** The day of the last spoken check held. */
-  readonly lastSpoken: Day | null;
+  /** Spoken checks held, by day. */
+  readonly spoken: readonly SpokenCheck[];
   /** The device the day is sat on; without one, that of the last sitting. */
   readonly device?: Id;
 }
@@ -49,8 +49,11 @@ export interface ChildDay {
   readonly isFree: boolean;
   /** One more sheet for a child who wants it, without a band; on a free day the first. `null` where none can be. */
   readonly again: SittingPlan | null;
-  /** What today's first try says: the child's already, and what is to be taught. `null` where none was sat. */
-  readonly firstTry: Pick<FirstTry, 'yours' | 'toTeach'> | null;
+  /**
+   * What today's first try says: the child's already, and what is to be taught; `isToHear` until the child went
+   * on from it. `null` where none was sat.
+   */
+  readonly firstTry: (Pick<FirstTry, 'yours' | 'toTeach'> & { readonly isToHear: boolean }) | null;
   /** What a clock trial that goes on has for the next sheet, whatever is changed for today. */
   readonly drawn: DrawnDay | null;
 }

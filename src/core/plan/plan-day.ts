@@ -7,6 +7,7 @@ import type { ChildDay, DaySource } from './day-source';
 import { type DayTime, fullTime, nothing, type Planned, timeOf } from './minutes';
 import { needsOf } from './plan-needs';
 import { secondCopies } from './plan-practice';
+import { nextSpreadPart, planSpread } from './plan-spread';
 import { weekday } from './school-day';
 import { type SheetDay, sheetDays } from './sheet-day';
 import type { Step } from './step';
@@ -78,10 +79,11 @@ function isWaitingFrom(day: string, today: string): boolean {
   return day < today && daysBetween(day, today) <= waitsForDays;
 }
 
-/** The day on which a child begins is a school day whatever the week says. */
+/** Until a child's first sheet every day is a school day whatever the week says: families begin on weekends. */
 function isFreeDay(source: DaySource): boolean {
-  const isSchoolDay = source.settings.schoolDays.includes(weekday(source.today));
-  return !isSchoolDay && !isAtFirst(source) && !isAnythingSat(source);
+  const { settings, change, today, summary } = source;
+  const isSchoolDay = change.school || settings.schoolDays.includes(weekday(today));
+  return !isSchoolDay && summary.lastSheet !== null && !isAnythingSat(source);
 }
 
 function isAtFirst({ sittings, summary }: DaySource): boolean {
@@ -92,9 +94,13 @@ function isAnythingSat({ sittings, today }: DaySource): boolean {
   return sittings.some(({ sat, rulings }) => sat.day === today && !rulings.voided);
 }
 
-/** One more sheet as long as there is time for a row of it. */
+/** One more sheet as long as there is time for a row of it; on a free day what is left of a spread goes first. */
 function moreOf(source: DaySource, nth: number, time: DayTime): ChildDay['again'] {
-  return time.leftMs < fullTime(5, time.cardMs) ? null : ownSheet(source, nth, time);
+  if (time.leftMs < fullTime(5, time.cardMs)) return null;
+  const part = nth === 0 ? nextSpreadPart(source) : null;
+  return source.spread && part !== null
+    ? planSpread(source.child, source.spread, part, source.settings)
+    : ownSheet(source, nth, time);
 }
 
 function isLookBackDay(steps: readonly Step[], sheets: readonly SheetDay[]): boolean {
@@ -106,12 +112,12 @@ function isLookBackDay(steps: readonly Step[], sheets: readonly SheetDay[]): boo
 }
 
 /** Times are not read here: how fast the hands are is for the readings to say. */
-function firstTryOf({ sittings, today, settings }: DaySource): ChildDay['firstTry'] {
-  const tried = sittings.filter(
-    ({ sat, rulings }) => sat.purpose === 'firstTry' && sat.day === today && !rulings.voided,
-  );
+function firstTryOf({ sittings, today, settings, change }: DaySource): ChildDay['firstTry'] {
+  const todays = sittings.filter(({ sat, rulings }) => sat.day === today && !rulings.voided);
+  const tried = todays.filter(({ sat }) => sat.purpose === 'firstTry');
   if (tried.length === 0) return null;
   const places = tried.flatMap(({ sat, rulings }) => markSat(sat, rulings, settings.limits).places);
   const { yours, toTeach } = readFirstTry(places, 0);
-  return { yours, toTeach };
+  const isLast = todays.at(-1)?.sat.purpose === 'firstTry';
+  return { yours, toTeach, isToHear: isLast && yours.length > 0 && !change.heard };
 }

@@ -1,6 +1,7 @@
 import { isSpokenCheckWaiting } from '../look-back/look-back-due';
 import { chooseSpoken } from '../look-back/spoken-check';
 import { nextRow, rowsFor } from '../marking/rows';
+import { withHeard } from '../memory/heard-aloud';
 import type { ChildSettings } from '../record/settings';
 import { isAccurate } from '../summary/accuracy';
 import { rowsSent } from './after-sheet';
@@ -29,15 +30,15 @@ export function needsOf(
   return needs;
 }
 
-/** With every second look-back a few facts are asked aloud (common practice, no source); one check at most waits. */
-function spokenCheck({ child, today, settings, set, kept, summary, lastSpoken }: DaySource): readonly Need[] {
-  const { spokenFrom } = summary.lookBacks;
-  if (!settings.spokenChecks || !isSpokenCheckWaiting(summary.lookBacks, lastSpoken)) return [];
+/** With every tenth sheet a few facts are asked aloud (common practice, no source); one check at most waits. */
+function spokenCheck({ child, today, settings, set, kept, summary, spoken }: DaySource): readonly Need[] {
+  const last = spoken.at(-1)?.day ?? null;
+  if (!isSpokenCheckWaiting(summary, last, settings.spokenEvery)) return [];
   const facts = chooseSpoken({
     today,
     among: [...(set?.facts ?? []), ...kept],
-    facts: summary.facts,
-    seed: seedFor(child, spokenFrom ?? today, 'spoken', 0),
+    facts: withHeard(summary.facts, spoken),
+    seed: seedFor(child, last ?? '', 'spoken', 0),
   });
   return facts.length > 0 ? [{ what: 'spokenCheck', facts }] : [];
 }

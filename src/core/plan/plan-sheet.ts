@@ -1,11 +1,12 @@
 import type { FactId } from '../fact/fact';
-import type { Trial } from '../household/household';
+import type { SpokenCheck, Trial } from '../household/household';
+import { withHeard } from '../memory/heard-aloud';
 import type { DayChange } from '../record/household-record';
 import type { SittingPlan } from '../record/sat';
 import type { ChildSettings } from '../record/settings';
 import type { Day, Id } from '../record/stamp';
 import { buildSheet, type KeptFact } from '../sheet/build-sheet';
-import type { Summary } from '../summary/summary';
+import type { FactSummary, Summary } from '../summary/summary';
 import { seedFor } from './seed';
 import { trialDayOf } from './trial-day';
 
@@ -20,6 +21,8 @@ export interface SheetSource {
   readonly settings: ChildSettings;
   readonly change: DayChange;
   readonly summary: Summary;
+  /** Spoken checks held, by day. */
+  readonly spoken: readonly SpokenCheck[];
   /** The clock trial in force. */
   readonly trial: Trial | null;
   /** There is no time for more facts; a sheet with the clock takes its allowance, however long. */
@@ -35,9 +38,10 @@ export function planSheet(source: SheetSource): SittingPlan {
   const length = change.length ?? settings.length;
   const own = new Set(set.facts);
   const kept = source.kept.filter((fact) => !own.has(fact));
+  const met = withHeard(summary.facts, source.spoken);
   const { facts } = buildSheet({
     set: set.facts,
-    kept: kept.map((fact) => ({ fact, ...fading(summary, fact) })),
+    kept: kept.map((fact) => ({ fact, ...fading(met.get(fact)) })),
     length: timed ? length : Math.min(length, source.most),
     keptShare: settings.keptShare,
     seed,
@@ -82,8 +86,7 @@ export function planAfterSheet(
 }
 
 /** `lastSeen` is the day as a number that rises with time, 20261125. */
-function fading(summary: Summary, fact: FactId): Omit<KeptFact, 'fact'> {
-  const seen = summary.facts.get(fact);
+export function fading(seen: FactSummary | undefined): Omit<KeptFact, 'fact'> {
   if (!seen) return { lastSeen: Number.NEGATIVE_INFINITY, weakness: 0.5 };
   const wrong = [...seen.recent].filter((mark) => mark === '0').length;
   return {

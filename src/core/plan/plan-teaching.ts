@@ -45,6 +45,7 @@ export function cardStep(source: DaySource, time: DayTime): Step | null {
   const round = roundOf(source, time);
   if (!round) return null;
   const isRequired = round.fresh.length > 0 && isNew(summary, new Set(set.facts));
+  if (!isRequired && source.change.straight) return null;
   const seed = seedFor(source.child, source.today, 'cards', 0);
   const plan: SittingPlan = {
     ...planFor(source, 'cards', seed, time.leftMs),

@@ -51,8 +51,6 @@ export type Need =
   | { readonly what: 'rowsStopped'; readonly sitting: Id }
   /** A timed sheet that was interrupted has no band unless the parent rules so. */
   | { readonly what: 'interrupted'; readonly sitting: Id }
-  /** Wrong answers that look like a slip of the finger and that nobody has ruled on. */
-  | { readonly what: 'doubtfulSlip'; readonly sitting: Id; readonly places: readonly number[] }
   /** Facts to ask aloud, each with why; one check at most waits, however long. */
   | { readonly what: 'spokenCheck'; readonly facts: readonly SpokenFact[] }
   /** The minutes were used up: what waits. Mending and twins begin the next day, rows do not come again. */

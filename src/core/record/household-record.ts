@@ -1,5 +1,5 @@
 import type { FactId, Operation } from '../fact/fact';
-import type { ChildSettings, HouseholdSettings } from './settings';
+import type { ChildSettings, HouseholdSettings, SettingsChange } from './settings';
 import type { Day, Id, Stamp } from './stamp';
 
 /** A parent's decision on a sitting, each a record of its own and each undoable. `place` counts from 0. */
@@ -24,6 +24,12 @@ export interface DayChange {
   readonly timed?: boolean;
   readonly length?: number;
   readonly skip?: boolean;
+  /** There is school, whatever the day of the week. */
+  readonly school?: boolean;
+  /** The child, asked, went straight to the sheet. */
+  readonly straight?: boolean;
+  /** The child went on from what its first try said. */
+  readonly heard?: boolean;
   /** Steps handed to another day. */
   readonly later?: readonly LaterStep[];
 }
@@ -60,7 +66,7 @@ export type FactsTicked = Of<
 >;
 export type ChildSettingsChanged = Of<
   'childSettingsChanged',
-  { readonly child: Id; readonly changes: Partial<ChildSettings> }
+  { readonly child: Id; readonly changes: SettingsChange }
 >;
 export type HouseholdSettingsChanged = Of<
   'householdSettingsChanged',

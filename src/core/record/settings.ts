@@ -34,8 +34,8 @@ export interface ChildSettings {
   readonly newFacts: number | null;
   /** Every so many finished sheets one is a look-back; 0 for none. */
   readonly lookBackEvery: number;
-  /** Whether every second look-back brings a spoken check. */
-  readonly spokenChecks: boolean;
+  /** With every so many finished sheets, look-backs among them, a spoken check waits for the parent; 0 for none. */
+  readonly spokenEvery: number;
   /** Whether the day ends with a gap line and a story. */
   readonly gapLines: boolean;
 }
@@ -71,9 +71,18 @@ export const defaultChildSettings: ChildSettings = {
   cards: true,
   newFacts: null,
   lookBackEvery: 5,
-  spokenChecks: true,
+  spokenEvery: 10,
   gapLines: false,
 };
+
+/** Settings as a record changes them; an older one says only whether there are spoken checks. */
+export type SettingsChange = Partial<ChildSettings> & { readonly spokenChecks?: boolean };
+
+/** A change of settings in today's terms. */
+export function readChange({ spokenChecks, ...changes }: SettingsChange): Partial<ChildSettings> {
+  if (spokenChecks === undefined) return changes;
+  return { spokenEvery: spokenChecks ? defaultChildSettings.spokenEvery : 0, ...changes };
+}
 
 /** Band names are a weave's firmness; a parent can rename them. */
 export const defaultHouseholdSettings: HouseholdSettings = {

@@ -2,7 +2,8 @@ import type { Day } from '../record/stamp';
 import type { FactSummary } from './summary';
 
 const recentKept = 8;
-const lastRightKept = 4;
+/** How many of the newest days on which a fact was right are kept each by itself. */
+export const lastRightKept = 4;
 
 /** A fact with one more answer; after it `wasShown` that day no answer is a first try. */
 export function withAnswer(

@@ -1,7 +1,6 @@
 import { parseFact } from '../fact/fact';
 import type { PromptId } from '../fact/prompt';
 import type { RuledSat } from '../household/history';
-import { isSpokenWith } from '../look-back/look-back-due';
 import type { Outcome } from '../marking/marked';
 import type { TrialDay } from '../record/sat';
 import type { Day } from '../record/stamp';
@@ -20,6 +19,9 @@ export interface MarkedAnswer {
 
 // Wide enough for the last 50 answers of a set when four places in five are of other sets.
 const untimedKept = 250;
+
+/** As far apart as spoken checks can be. */
+export const finishedDaysKept = 40;
 
 /** The summary with one more sitting, the next in order of day and stamp, and its places as marked. */
 export function stepSummary(
@@ -63,16 +65,15 @@ function isFinished(ended: RuledSat['sat']['ended']): boolean {
 }
 
 function withSheet(summary: Summary, { day, ended, lookBack }: RuledSat['sat']): Summary {
-  const { lookBacks } = summary;
-  if (!isFinished(ended) || summary.lastFinished === day) return { ...summary, lastSheet: day };
-  const counted = { ...summary, lastSheet: day, lastFinished: day };
+  const { lookBacks, finishedDays } = summary;
+  if (!isFinished(ended) || finishedDays.at(-1) === day) return { ...summary, lastSheet: day };
+  const days = [...finishedDays, day].slice(-finishedDaysKept);
+  const counted = { ...summary, lastSheet: day, finishedDays: days };
   if (!lookBack) {
     const since = lookBacks.since + 1;
     return { ...counted, finished: summary.finished + 1, lookBacks: { ...lookBacks, since } };
   }
-  const finished = lookBacks.finished + 1;
-  const spokenFrom = isSpokenWith(finished) ? day : lookBacks.spokenFrom;
-  return { ...counted, lookBacks: { finished, since: 0, spokenFrom } };
+  return { ...counted, lookBacks: { finished: lookBacks.finished + 1, since: 0 } };
 }
 
 /** A day of a trial that was ruled out, or that another child sat, is not sat: it comes again. */

@@ -34,8 +34,6 @@ export interface LookBacks {
   readonly finished: number;
   /** Other sheets finished since the last one. */
   readonly since: number;
-  /** The day of the last one that brings a spoken check. */
-  readonly spokenFrom: Day | null;
 }
 
 /** The hands that sat lately: one way of entry on one device. */
@@ -52,7 +50,8 @@ export interface Summary {
   /** Sheets finished in any way of sitting: not voided, no more than one a day, no look-backs. */
   readonly finished: number;
   readonly lookBacks: LookBacks;
-  readonly lastFinished: Day | null;
+  /** The days of the newest finished sheets, look-backs among them, oldest first; at most 40. */
+  readonly finishedDays: readonly Day[];
   /** The last day with a sheet, finished or not; voided ones apart. */
   readonly lastSheet: Day | null;
   /** Ways of taking an answer practised to the end: by the done key, by its digits. */
@@ -75,13 +74,13 @@ export interface Summary {
 }
 
 /** Changes whenever the meaning of a summary does, so that no checkpoint outlives its rules. */
-export const summaryVersion = 7;
+export const summaryVersion = 8;
 
 /** A child who has not sat anything. */
 export const emptySummary: Summary = {
   finished: 0,
-  lookBacks: { finished: 0, since: 0, spokenFrom: null },
-  lastFinished: null,
+  lookBacks: { finished: 0, since: 0 },
+  finishedDays: [],
   lastSheet: null,
   practised: { done: false, itself: false },
   hands: [],

@@ -26,7 +26,7 @@ export function MarkingPage({ desk }: { readonly desk: Desk }) {
     return entry ? <SittingReading key={opened} desk={desk} history={history} entry={entry} /> : <Gone />;
   }
   const sheets = bookOf(household, history).filter(({ sat }) => sat.purpose === 'sheet');
-  const needing = needingOf(sheets, desk.days.value, desk.today.value);
+  const needing = needingOf(sheets, household, desk.days.value, desk.today.value);
   const only = filteredChild(household);
   const rest = sheets.filter((entry) => !needing.has(entry) && (only === null || entry.child === only));
   const days = byDay(rest.slice(0, shown.value));

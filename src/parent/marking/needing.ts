@@ -1,25 +1,29 @@
 import { differenceInCalendarDays, parseISO } from 'date-fns';
+import type { Household } from '../../core/household/household';
 import type { ChildDay } from '../../core/plan/plan-day';
-import type { Need } from '../../core/plan/step';
 import type { Day, Id } from '../../core/record/stamp';
+import { needsOfParent, type SheetNeed } from '../today/parent-needs';
 import { todayWords } from '../today/words';
 import type { Entry } from './book-of';
 
 /** Sheets interrupted longer ago have been left without a band, and are no longer asked about. */
 const askedForDays = 7;
 
-/** The sheets that need the parent, each with why: rows of today that wait, and what was interrupted lately. */
+/** The sheets that need the parent, each with why: all that *Today* says of them, and what was interrupted lately. */
 export function needingOf(
   sheets: readonly Entry[],
+  { children }: Pick<Household, 'children'>,
   days: ReadonlyMap<Id, ChildDay>,
   today: Day,
 ): ReadonlyMap<Entry, string> {
-  const now = new Map<Id, string>();
-  for (const { needs } of days.values()) {
-    for (const need of needs) if ('sitting' in need) now.set(need.sitting, whyText(need));
+  const now = new Map<Id, string[]>();
+  for (const child of children) {
+    const day = days.get(child.id);
+    for (const need of day ? needsOfParent(child, day) : [])
+      if ('sitting' in need) now.set(need.sitting, [...(now.get(need.sitting) ?? []), whyText(need)]);
   }
   const why = (entry: Entry) =>
-    now.get(entry.sat.id) ?? (isLeftWithoutBand(entry, today) ? todayWords.interrupted : null);
+    now.get(entry.sat.id)?.join(' ') ?? (isLeftWithoutBand(entry, today) ? todayWords.interrupted : null);
   return new Map(
     sheets.flatMap((entry) => {
       const text = why(entry);
@@ -34,7 +38,7 @@ function isLeftWithoutBand(entry: Entry, today: Day): boolean {
   return age < askedForDays && entry.marked.noBand === 'interrupted';
 }
 
-function whyText(need: Extract<Need, { readonly sitting: Id }>): string {
+function whyText(need: SheetNeed): string {
   switch (need.what) {
     case 'rowsWaiting':
       return todayWords.rowsWaiting(need.rows);
@@ -43,6 +47,6 @@ function whyText(need: Extract<Need, { readonly sitting: Id }>): string {
     case 'interrupted':
       return todayWords.interrupted;
     case 'doubtfulSlip':
-      return todayWords.doubtfulSlip(need.places.length);
+      return todayWords.doubtfulSlip(need.slips.length);
   }
 }

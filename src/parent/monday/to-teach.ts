@@ -4,6 +4,7 @@ import { type ChildHistory, type History, noHistory } from '../../core/household
 import type { Child, Household } from '../../core/household/household';
 import { markSat } from '../../core/marking/mark-sat';
 import { factStrength } from '../../core/memory/fact-strength';
+import { withHeard } from '../../core/memory/heard-aloud';
 import { daysBetween } from '../../core/memory/memory-strength';
 import { planDay } from '../../core/plan/plan-day';
 import type { DayChange } from '../../core/record/household-record';
@@ -67,7 +68,11 @@ export function toTeachOn(day: Day, { household, history, child, today }: TeachS
     isLookBack,
     fresh: (isCards ? cards.fresh : []).flatMap((id) => newFact(id, had, household)),
     missed: missedLately(own, summary, child, today),
-    faded: fadedAmong([...(facts.set?.facts ?? []), ...facts.kept], summary, today),
+    faded: fadedAmong(
+      [...(facts.set?.facts ?? []), ...facts.kept],
+      withHeard(summary.facts, child.spoken),
+      today,
+    ),
   };
 }
 
@@ -118,7 +123,7 @@ function missedLately(
     .map(([fact, many]) => ({ fact, times: many }));
 }
 
-function fadedAmong(among: readonly FactId[], { facts }: Summary, today: Day): ToTeach['faded'] {
+function fadedAmong(among: readonly FactId[], facts: Summary['facts'], today: Day): ToTeach['faded'] {
   return [...new Set(among)]
     .flatMap((fact) => {
       const met = facts.get(fact);

@@ -16,6 +16,7 @@ export interface ChildMorningProps {
 
 const minuteChoices: readonly number[] = [5, 10, 15, 20, 25, 30, 45, 60];
 const everyChoices: readonly number[] = [0, 3, 4, 5, 6, 7, 8, 10];
+const spokenChoices: readonly number[] = [0, 5, 10, 15, 20, 30];
 
 /** What a morning holds besides the sheet, and how long it lasts. */
 export function ChildMorning({ desk, child }: ChildMorningProps) {
@@ -51,21 +52,24 @@ export function ChildMorning({ desk, child }: ChildMorningProps) {
           hint={words.lookBackHint}
           options={withCurrent(everyChoices, settings.lookBackEvery).map((value) => ({
             value,
-            label: value === 0 ? words.lookBackNone : words.lookBackNth(value),
+            label: value === 0 ? words.lookBackNone : words.everyNth(value),
           }))}
           value={settings.lookBackEvery}
           onChoose={(lookBackEvery) => turn({ lookBackEvery })}
         />
+        <SelectField
+          label={words.spokenEvery}
+          hint={words.spokenHint}
+          options={withCurrent(spokenChoices, settings.spokenEvery).map((value) => ({
+            value,
+            label: value === 0 ? words.spokenNone : words.everyNth(value),
+          }))}
+          value={settings.spokenEvery}
+          onChoose={(spokenEvery) => turn({ spokenEvery })}
+        />
       </div>
       <div>
         <Tick label={words.cards} isOn={settings.cards} onTurn={(cards) => turn({ cards })} />
-      </div>
-      <div>
-        <Tick
-          label={words.spoken}
-          isOn={settings.spokenChecks}
-          onTurn={(spokenChecks) => turn({ spokenChecks })}
-        />
       </div>
       <div>
         <Tick label={words.gapLines} isOn={settings.gapLines} onTurn={(gapLines) => turn({ gapLines })} />

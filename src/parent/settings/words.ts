@@ -64,9 +64,11 @@ export const settingsWords = {
   lookBackEvery: 'A look-back takes the place of',
   lookBackHint: 'Usually every 5th finished sheet. It asks what was learned before, without the clock.',
   lookBackNone: 'no sheet',
-  lookBackNth: (every: number) => `every ${every}${every === 3 ? 'rd' : every === 2 ? 'nd' : 'th'} sheet`,
-  spoken:
-    'With every second look-back a spoken check waits for you: two to five facts asked aloud. Usually on.',
+  everyNth: (every: number) => `every ${every}${every === 3 ? 'rd' : every === 2 ? 'nd' : 'th'} sheet`,
+  spokenEvery: 'A spoken check comes with',
+  spokenHint:
+    'Usually every 10th finished sheet, look-backs counted. Two to five facts wait for you to ask them aloud; the day does not wait.',
+  spokenNone: 'no sheet',
   gapLines: 'End the day with a gap line and a story. They have no band. Usually off.',
   gate: 'PIN and recovery code',
   changePin: 'Change the PIN',

@@ -5,7 +5,7 @@ import { count } from '../words';
 export const spokenWords = {
   title: (name: string) => `Spoken check: ${name}`,
   lead: 'Read each fact aloud and wait. Help is allowed here, and noted. Nothing is timed.',
-  none: 'No spoken check waits. One comes with every second look-back.',
+  none: 'No spoken check waits. How often one comes is in the settings.',
   answers: 'The answers',
   keep: 'Keep this check',
   kept: 'The spoken check is kept.',

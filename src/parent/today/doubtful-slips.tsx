@@ -1,58 +1,10 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { parseFact } from '../../core/fact/fact';
-import type { RuledSat } from '../../core/household/history';
-import type { Marked } from '../../core/marking/marked';
 import type { Desk } from '../../state/desk';
 import type { Acting } from '../acting';
-import { causeText, looksLikeSlip } from '../marking/cause-words';
 import { ruledDraft } from '../marking/rule';
-import { promptText } from '../marking/words';
-import { causesOf } from '../reading/causes';
-import { type ChildReading, childReading } from '../reading/child-reading';
-import { useRead } from '../reading/use-read';
-import type { NeedsProps } from './needs';
+import type { DoubtfulSlip } from './parent-needs';
 import './slips.css';
 import { todayWords } from './words';
-
-/** A wrong answer of today that looks like a slip of the hand, on which nobody has ruled. */
-export interface DoubtfulSlip {
-  readonly sat: RuledSat['sat'];
-  readonly place: number;
-  readonly fact: string;
-  readonly given: string;
-  readonly looksLike: string;
-}
-
-/** Today's doubtful slips, on the sheets and their rows. */
-export function useDoubtfulSlips({ desk, child, day }: NeedsProps): readonly DoubtfulSlip[] {
-  const household = desk.household.value;
-  const history = desk.history.value;
-  const read = useRead(() => {
-    if (!history) return [];
-    const reading = childReading(household, history, child);
-    return day.sheets.flatMap(({ ruled, marked, parts, later }) => [
-      ...slipsIn(reading, ruled, marked),
-      ...parts.flatMap((part, index) => {
-        const own = later[index];
-        return own && part.sat.purpose === 'row' ? slipsIn(reading, part, own) : [];
-      }),
-    ]);
-  }, [household, history, child, day]);
-  return read ?? [];
-}
-
-function slipsIn(reading: ChildReading, ruled: RuledSat, { places }: Marked): readonly DoubtfulSlip[] {
-  if (!places.some(({ outcome }) => outcome === 'wrong')) return [];
-  const causes = causesOf(reading, ruled);
-  return places.flatMap(({ place, prompt, outcome, slip, given }) => {
-    const cause = causes.get(place);
-    const fact = parseFact(prompt);
-    if (outcome !== 'wrong' || slip !== null || given === null || !cause || !fact) return [];
-    if (!looksLikeSlip(cause.read)) return [];
-    const looksLike = causeText(fact, given, cause.read);
-    return [{ sat: ruled.sat, place, fact: promptText(prompt), given, looksLike }];
-  });
-}
 
 export interface DoubtfulSlipsProps {
   readonly desk: Desk;

@@ -1,7 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Child } from '../../core/household/household';
 import type { ChildDay } from '../../core/plan/plan-day';
-import type { Need } from '../../core/plan/step';
 import type { Ruling } from '../../core/record/household-record';
 import type { Id } from '../../core/record/stamp';
 import type { Desk } from '../../state/desk';
@@ -11,7 +10,8 @@ import { ruledDraft } from '../marking/rule';
 import { rulingText } from '../marking/words';
 import { turnTo } from '../place';
 import { SpreadProposal } from '../spread/spread-proposal';
-import { DoubtfulSlips, useDoubtfulSlips } from './doubtful-slips';
+import { DoubtfulSlips } from './doubtful-slips';
+import { needsOfParent, type ParentNeed } from './parent-needs';
 import { todayWords, waitedSentence } from './words';
 
 export interface NeedsProps {
@@ -23,9 +23,8 @@ export interface NeedsProps {
 
 /** What waits for the parent; the child's day never does. */
 export function Needs(props: NeedsProps) {
-  const { needs } = props.day;
-  const slips = useDoubtfulSlips(props);
-  if (needs.length === 0 && slips.length === 0) return null;
+  const needs = needsOfParent(props.child, props.day);
+  if (needs.length === 0) return null;
   return (
     <>
       <h3>{todayWords.needs}</h3>
@@ -35,17 +34,12 @@ export function Needs(props: NeedsProps) {
             <OneNeed {...props} need={need} />
           </li>
         ))}
-        {slips.length > 0 && (
-          <li key="slips">
-            <DoubtfulSlips desk={props.desk} acting={props.acting} slips={slips} />
-          </li>
-        )}
       </ul>
     </>
   );
 }
 
-function OneNeed({ desk, child, day, acting, need }: NeedsProps & { readonly need: Need }) {
+function OneNeed({ desk, child, day, acting, need }: NeedsProps & { readonly need: ParentNeed }) {
   const rule = (sitting: Id, ruling: Ruling) => {
     const sat = day.sheets.find((sheet) => sheet.ruled.sat.id === sitting)?.ruled.sat;
     if (!sat) return;
@@ -95,8 +89,7 @@ function OneNeed({ desk, child, day, acting, need }: NeedsProps & { readonly nee
         </Line>
       );
     case 'doubtfulSlip':
-      // The readings see these too, with what each looks like: they are ruled below.
-      return null;
+      return <DoubtfulSlips desk={desk} acting={acting} slips={need.slips} />;
     case 'spokenCheck':
       return (
         <Line says={todayWords.spokenCheck(need.facts.length)}>

@@ -27,6 +27,7 @@ export function OnlyToday({ desk, child, hasSat, isSpread, acting }: OnlyTodayPr
   const inForce = changeSentences(change, usual);
   const steps = desk.days.value.get(child.id)?.steps ?? [];
   const handable = laterSteps(steps);
+  const isFree = desk.days.value.get(child.id)?.isFree ?? false;
   const isTimed = change.timed ?? usual.timed;
   const length = change.length ?? child.settings.length;
 
@@ -59,6 +60,11 @@ export function OnlyToday({ desk, child, hasSat, isSpread, acting }: OnlyTodayPr
         <details class="no-print">
           <summary>{todayWords.only}</summary>
           <div class="actions">
+            {isFree && (
+              <button type="button" onClick={() => record({ school: true }, todayWords.keptToday)}>
+                {todayWords.school}
+              </button>
+            )}
             {!isSpread && !hasSat && (
               <button type="button" onClick={() => record({ timed: !isTimed }, todayWords.keptToday)}>
                 {isTimed ? todayWords.withoutClock : todayWords.withClock}
@@ -77,7 +83,7 @@ export function OnlyToday({ desk, child, hasSat, isSpread, acting }: OnlyTodayPr
                     {todayWords.shorter(facts)}
                   </button>
                 ))}
-            {!hasSat && (
+            {!hasSat && !isFree && (
               <button type="button" onClick={() => record({ skip: true }, todayWords.keptToday)}>
                 {todayWords.skip}
               </button>

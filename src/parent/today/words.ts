@@ -16,6 +16,7 @@ export const todayWords = {
   withClock: 'With the clock',
   shorter: (facts: number) => `${facts} facts`,
   skip: 'Skip today',
+  school: 'School today',
   undo: 'Undo',
   stop: 'Stop the sheet being sat',
   stopped: 'Answers given are kept.',
@@ -81,7 +82,7 @@ export function daySentence(
 ): string {
   if (!day) return 'Reading the day …';
   if (day.isSkipped) return 'Skipped for today.';
-  if (day.isFree) return 'No school today: nothing is asked.';
+  if (day.isFree) return 'No school today: nothing is asked. A sheet is there for a child who wants one.';
   const last = day.sheets.at(-1);
   if (!last) return notSatSentence(day, settings, set);
   const { ruled, marked } = last;
@@ -146,6 +147,7 @@ export function changeSentences(change: DayChange, settings: ChildSettings): rea
       takeBack: { later: later.filter((other) => other !== step) },
     });
   }
+  if (change.school) inForce.push({ says: 'School today.', takeBack: { school: false } });
   if (change.skip) inForce.push({ says: 'Skipped today.', takeBack: { skip: false } });
   return inForce;
 }

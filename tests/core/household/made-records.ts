@@ -115,7 +115,10 @@ const householdDraft: fc.Arbitrary<Draft> = fc.oneof(
   fc.record({
     kind: fc.constant('childSettingsChanged' as const),
     child,
-    changes: fc.record({ length: fc.nat(100), timed: fc.boolean() }, { requiredKeys: [] }),
+    changes: fc.record(
+      { length: fc.nat(100), timed: fc.boolean(), spokenChecks: fc.boolean(), spokenEvery: fc.nat(20) },
+      { requiredKeys: [] },
+    ),
   }),
   fc.record({
     kind: fc.constant('householdSettingsChanged' as const),
@@ -156,7 +159,13 @@ const householdDraft: fc.Arbitrary<Draft> = fc.oneof(
 );
 
 const dayChange: fc.Arbitrary<DayChange> = fc.record(
-  { timed: fc.boolean(), length: fc.constantFrom(5, 10), skip: fc.boolean() },
+  {
+    timed: fc.boolean(),
+    length: fc.constantFrom(5, 10),
+    skip: fc.boolean(),
+    school: fc.boolean(),
+    straight: fc.boolean(),
+  },
   { requiredKeys: [] },
 );
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isLookBackDue, isSpokenCheckWaiting, isSpokenWith } from '../../../src/core/look-back/look-back-due';
+import { isLookBackDue, isSpokenCheckWaiting } from '../../../src/core/look-back/look-back-due';
 import { noRulings } from '../../../src/core/marking/sat-rulings';
-import { stepSummary } from '../../../src/core/summary/step-summary';
+import { finishedDaysKept, stepSummary } from '../../../src/core/summary/step-summary';
 import { emptySummary, type Summary } from '../../../src/core/summary/summary';
 import { satOf } from '../household/made-records';
 
@@ -69,41 +69,44 @@ describe('look-backs', () => {
 });
 
 describe('spoken checks', () => {
+  const always = () => true;
+  const sheets = (many: number) => term(many, always, always).summary;
+  const isWaiting = (many: number, lastSpoken: string | null, every = 10) =>
+    isSpokenCheckWaiting(sheets(many), lastSpoken, every);
+
   // Every tenth sheet: common practice, no source.
-  test('come with every second look-back', () => {
-    expect([1, 2, 3, 4, 5, 6].filter(isSpokenWith)).toEqual([2, 4, 6]);
-    expect(isSpokenWith(0)).toBe(false);
+  test('wait from the tenth sheet, a look-back as well, until one is held', () => {
+    expect(isWaiting(9, null)).toBe(false);
+    expect(isWaiting(10, null)).toBe(true);
+    expect(sheets(10).lookBacks.finished).toBe(2);
+    expect(isWaiting(10, dayOf(9))).toBe(false);
+    expect(isWaiting(19, dayOf(9))).toBe(false);
+    expect(isWaiting(20, dayOf(9))).toBe(true);
   });
 
-  test('wait from the tenth sheet until one is held', () => {
-    const { lookBacks } = term(
-      10,
-      () => true,
-      () => true,
-    ).summary;
-    expect(lookBacks.spokenFrom).toBe(dayOf(9));
-    expect(isSpokenCheckWaiting(lookBacks, null)).toBe(true);
-    expect(isSpokenCheckWaiting(lookBacks, dayOf(0))).toBe(true);
-    expect(isSpokenCheckWaiting(lookBacks, dayOf(9))).toBe(false);
-    expect(
-      isSpokenCheckWaiting(
-        term(
-          9,
-          () => true,
-          () => true,
-        ).summary.lookBacks,
-        null,
+  test('do not heap up: after sixty sheets one waits, and held once none does', () => {
+    expect(isWaiting(60, null)).toBe(true);
+    expect(isWaiting(60, dayOf(59))).toBe(false);
+  });
+
+  test('come as often as the parent wants, or never', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: finishedDaysKept }),
+        fc.nat(70),
+        fc.nat(70),
+        (every, many, held) => {
+          const since = Math.max(0, many - held);
+          expect(isWaiting(many, held === 0 ? null : dayOf(held - 1), every)).toBe(since >= every);
+          expect(isWaiting(many, null, 0)).toBe(false);
+        },
       ),
-    ).toBe(false);
+    );
   });
 
-  test('do not heap up: after thirty sheets one waits, and held once none does', () => {
-    const { lookBacks } = term(
-      30,
-      () => true,
-      () => true,
-    ).summary;
-    expect(isSpokenCheckWaiting(lookBacks, null)).toBe(true);
-    expect(isSpokenCheckWaiting(lookBacks, dayOf(29))).toBe(false);
+  test('count no sheet that was broken off', () => {
+    const { summary } = term(12, (day) => day % 4 !== 0, always);
+    expect(summary.finishedDays).toHaveLength(9);
+    expect(isSpokenCheckWaiting(summary, null, 10)).toBe(false);
   });
 });

@@ -28,7 +28,7 @@ export function source(over: Partial<DaySource> = {}): DaySource {
     summary: summarize(sittings),
     trial: null,
     spread: null,
-    lastSpoken: null,
+    spoken: [],
     ...over,
   };
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { FactId } from '../../../src/core/fact/fact';
 import { planDay } from '../../../src/core/plan/plan-day';
 import type { SittingPlan } from '../../../src/core/record/sat';
 import { resumeSummary, summarize } from '../../../src/core/summary/summarize';
@@ -88,6 +89,64 @@ describe('a morning of a set that goes on', () => {
   });
 });
 
+describe('what the child chose', () => {
+  test('the cards passed over do not come again, and required ones are not passed over', () => {
+    const { source: after } = sitThrough(source({ kept }));
+    const straight = { ...after, today: tomorrow, change: { straight: true } };
+    expect(whats(planDay(straight))).toEqual(['sheet', 'piece']);
+    const from = source({ kept, change: { later: ['cards'] } });
+    const { source: taught } = sitThrough(from, (plan) => (plan.purpose === 'mending' ? 'right' : 'wrong'));
+    expect(whats(planDay({ ...taught, today: tomorrow, change: { straight: true } }))).toContain('cards');
+  });
+
+  test('what the first try said is told until the child went on, or sat what comes next', () => {
+    const from = sitStep(source({ kept }), stepOf(planDay(source({ kept })), 'practice').plan);
+    const { plan } = stepOf(planDay(from), 'firstTry');
+    const tried = sitStep(from, plan);
+    expect(planDay(tried).firstTry?.isToHear).toBe(true);
+    expect(planDay({ ...tried, change: { heard: true } }).firstTry?.isToHear).toBe(false);
+    const sat = sitStep(tried, stepOf(planDay(tried), 'sheet').plan);
+    expect(planDay(sat).firstTry?.isToHear).toBe(false);
+    expect(planDay(sitStep(from, plan, () => 'wrong')).firstTry).toMatchObject({
+      yours: [],
+      isToHear: false,
+    });
+  });
+});
+
+describe('what was heard aloud', () => {
+  const days = ['02', '03', '04', '05', '06'].map((day) => `2026-03-${day}`);
+  const isKept = (prompt: string): prompt is FactId => kept.some((fact) => fact === prompt);
+
+  test('counts as met, for the facts of kept sets that come longest unseen first', () => {
+    const { source: after } = sitThrough(source({ kept, settings: without }));
+    const among = (spoken: typeof after.spoken) =>
+      stepOf(planDay({ ...after, spoken, today: tomorrow }), 'sheet').plan.prompts.filter(isKept);
+    const [first = kept[0] ?? 'mul-2-2'] = among([]);
+    expect(among([{ day: today, answers: [{ fact: first, came: 'notYet' }] }])).not.toContain(first);
+  });
+
+  test('makes a look-back ask the others sooner', () => {
+    const due = daysOf(source({ kept, settings: timed }), days);
+    const [asked = 'mul-2-2', ...others] = kept;
+    const times = (spoken: typeof due.spoken) =>
+      Array.from({ length: 40 }, (_, nth) =>
+        stepOf(planDay({ ...due, child: `ann-${nth}`, spoken, change: { length: 5 } }), 'sheet'),
+      ).filter(({ plan }) => plan.prompts.includes(asked)).length;
+    const answers = others.map((fact) => ({ fact, came: 'right' as const }));
+    expect(times([{ day: '2026-03-05', answers }])).toBeGreaterThan(times([]) + 5);
+  });
+
+  test('says nothing of what is had, new or accurate', () => {
+    const { source: after } = sitThrough(source({ kept }), onlyWrong('firstTry', [0, 1]));
+    const answers = set.facts.map((fact) => ({ fact, came: 'right' as const }));
+    const cards = (spoken: typeof after.spoken) =>
+      planDay({ ...after, today: tomorrow, spoken }).steps.filter(({ what }) => what === 'cards');
+    expect(cards([{ day: today, answers }])).toEqual(cards([]));
+    expect(cards([])).toHaveLength(1);
+  });
+});
+
 describe('a look-back', () => {
   const days = ['02', '03', '04', '05', '06'].map((day) => `2026-03-${day}`);
 
@@ -161,6 +220,31 @@ describe('days without school', () => {
     const { source: after } = sitThrough(source());
     const day = planDay({ ...after, today: saturday, settings: settings({ schoolDays: [6] }) });
     expect(day.isFree).toBe(false);
+  });
+
+  test('are school days by the parent’s word, for today alone', () => {
+    const { source: after } = sitThrough(source({ settings: without }));
+    const free = { ...after, today: saturday };
+    expect(whats(planDay({ ...free, change: { school: true } }))).toEqual(['sheet', 'piece']);
+    expect(planDay({ ...free, change: { school: false } }).isFree).toBe(true);
+  });
+
+  test('are not free before the first sheet: whoever begins on a weekend goes on the next day', () => {
+    const first = source({ today: saturday });
+    const begun = sitStep(first, stepOf(planDay(first), 'practice').plan);
+    expect(whats(planDay(begun))).toContain('firstTry');
+    const day = planDay({ ...begun, today: '2026-03-08' });
+    expect(day.isFree).toBe(false);
+    expect(whats(day)).toContain('firstTry');
+    expect(whats(day)).toContain('sheet');
+  });
+
+  test('offer what is left of a spread', () => {
+    const spread = { id: 'spread', ops: ['mul'] } as const;
+    const { source: after } = sitThrough(source({ set: null, spread, today: saturday }));
+    const day = planDay({ ...after, today: '2026-03-08' });
+    expect(day).toMatchObject({ isFree: true, steps: [] });
+    expect(day.again?.spread).toEqual({ spread: 'spread', part: 1 });
   });
 
   test('heap nothing up: after a week away what waited is let go, and one sheet is asked', () => {

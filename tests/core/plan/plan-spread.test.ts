@@ -18,7 +18,7 @@ function source(over: Partial<DaySource> = {}): DaySource {
     set: null,
     kept: [],
     ticked: new Set(),
-    lastSpoken: null,
+    spoken: [],
     sittings: [],
     summary: summarize([]),
     trial: null,

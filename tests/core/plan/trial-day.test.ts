@@ -30,7 +30,7 @@ function source(over: Partial<DaySource> = {}): DaySource {
     set: { id: 'times-3', facts },
     kept: [],
     ticked: new Set(),
-    lastSpoken: null,
+    spoken: [],
     sittings: [],
     summary: summarize([]),
     trial,

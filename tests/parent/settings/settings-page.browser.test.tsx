@@ -142,8 +142,10 @@ test('the morning’s settings are kept as they are chosen, each with its usual 
   await until(() => expect(wren()?.cards).toBe(false));
   await userEvent.click(getByLabelText(/^End the day with a gap line/));
   await until(() => expect(wren()?.gapLines).toBe(true));
-  await userEvent.click(getByLabelText(/spoken check waits for you/));
-  await until(() => expect(wren()?.spokenChecks).toBe(false));
+  await userEvent.selectOptions(getByLabelText('A spoken check comes with'), 'every 20th sheet');
+  await until(() => expect(wren()?.spokenEvery).toBe(20));
+  await userEvent.selectOptions(getByLabelText('A spoken check comes with'), 'no sheet');
+  await until(() => expect(wren()?.spokenEvery).toBe(0));
   expect(container.textContent?.match(/[Uu]sually/g)?.length).toBeGreaterThan(12);
   expect(await findings(container)).toEqual([]);
 });

@@ -8,15 +8,16 @@ import { twoChildren, wrensSheet } from '../made-household';
 import { openPages } from '../open-pages';
 import { until } from '../until';
 
-/** Two look-backs finished: the second brings a spoken check. */
-const lookBacks: readonly Draft[] = [
+/** Two sheets finished, and a spoken check wanted with every second. */
+const twoSheets: readonly Draft[] = [
   ...twoChildren,
+  { kind: 'childSettingsChanged', child: 'wren', changes: { spokenEvery: 2 } },
   wrensSheet({ day: '2026-11-23', lookBack: true, set: null }),
   wrensSheet({ day: '2026-11-24', lookBack: true, set: null }),
 ];
 
 async function spoken() {
-  const desk = fakeDesk('2026-11-25', lookBacks);
+  const desk = fakeDesk('2026-11-25', twoSheets);
   const view = await openPages(desk);
   await userEvent.click(await view.findByRole('button', { name: 'Open the spoken check' }));
   await view.findByRole('heading', { level: 1, name: 'Spoken check: Wren' });

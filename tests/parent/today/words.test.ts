@@ -114,5 +114,5 @@ test('a day without school says so', () => {
   const [wren] = line.household.value.children;
   expect(
     daySentence(line.days.value.get('wren') ?? null, wren?.settings ?? defaultChildSettings, names, ''),
-  ).toBe('No school today: nothing is asked.');
+  ).toBe('No school today: nothing is asked. A sheet is there for a child who wants one.');
 });
