@@ -12,11 +12,11 @@ export interface DayPoint {
   readonly mark: Mark;
 }
 
-/** A straight line from one day to another: a limit, a line through the marks, or one that may as well be level. */
+/** A straight line from one day to another: a limit, or a line through the marks. */
 export interface DayLine {
   readonly from: { readonly day: Day; readonly value: number };
   readonly to: { readonly day: Day; readonly value: number };
-  readonly kind: 'level' | 'trend' | 'perhaps';
+  readonly kind: 'level' | 'trend';
   /** Written at its end. */
   readonly label?: string;
 }

@@ -1,13 +1,14 @@
-import { symbol, symbolCircle, symbolDiamond, symbolSquare, symbolTriangle } from 'd3-shape';
+import { symbol, symbolCircle, symbolDiamond, symbolSquare, symbolTimes, symbolTriangle } from 'd3-shape';
 
 /** A mark is told by its shape and whether it is filled, never by a colour. */
-export type Mark = 'dot' | 'diamond' | 'square' | 'triangle';
+export type Mark = 'dot' | 'diamond' | 'square' | 'triangle' | 'cross';
 
 const types = {
   dot: symbolCircle,
   diamond: symbolDiamond,
   square: symbolSquare,
   triangle: symbolTriangle,
+  cross: symbolTimes,
 } as const;
 
 const area = 44;
@@ -23,4 +24,5 @@ export const isFilled: Readonly<Record<Mark, boolean>> = {
   diamond: false,
   square: true,
   triangle: false,
+  cross: false,
 };

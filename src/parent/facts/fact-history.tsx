@@ -130,7 +130,8 @@ function historyOf(reading: ChildReading, fact: Fact): readonly Row[] {
     .toReversed();
 }
 
-function outcomeOf({ outcome, slip }: Answer): string {
+function outcomeOf({ outcome, slip, accepted }: Answer): string {
+  if (outcome === 'right' && accepted) return factsWords.byRuling;
   return outcome === 'wrong' && slip ? `${outcome}: ${markingWords.slip.toLowerCase()}` : outcome;
 }
 

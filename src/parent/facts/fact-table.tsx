@@ -3,7 +3,7 @@ import { writtenFact } from '../../core/fact/written';
 import type { FactReading } from '../../readings/facts/fact-reading';
 import { Opened } from '../parts/opened';
 import { secondsText, shortDay } from '../parts/when';
-import { factsWords, stateNames } from './words';
+import { factsWords, stateName } from './words';
 
 export interface FactTableProps {
   readonly op: Operation;
@@ -31,7 +31,7 @@ export function FactTable({ op, readings }: FactTableProps) {
               {readings.map((reading) => (
                 <tr key={reading.fact.id}>
                   <th scope="row">{writtenFact(reading.fact)}</th>
-                  <td>{stateNames[reading.state]}</td>
+                  <td>{stateName(reading)}</td>
                   <td>{factsWords.right(reading.right, reading.answers)}</td>
                   <td>{reading.days}</td>
                   <td>{thinkText(reading)}</td>

@@ -11,7 +11,7 @@ import { Heading } from '../parts/heading';
 import { Said } from '../parts/said';
 import { place, turnTo } from '../place';
 import { type ChildReading, childReading } from '../reading/child-reading';
-import { saidOfReadiness } from '../reading/said';
+import { saidOfFacts, saidOfReadiness } from '../reading/said';
 import { useRead } from '../reading/use-read';
 import { insideWords } from '../words';
 import { FactHistory } from './fact-history';
@@ -39,12 +39,18 @@ function FactsOf({ desk, childId }: { readonly desk: Desk; readonly childId: str
     const child = household.children.find(({ id }) => id === childId);
     if (!history || !child) return null;
     const reading = childReading(household, history, child);
-    return { reading, groups: groupsOf(reading), said: saidOfReadiness(reading) };
+    return {
+      reading,
+      groups: groupsOf(reading),
+      total: saidOfFacts(reading),
+      said: saidOfReadiness(reading),
+    };
   }, [household, history, childId]);
   if (!read) return <p role="status">{insideWords.historyLoading}</p>;
   if (read.groups.length === 0) return <p>{factsWords.nobody}</p>;
   return (
     <>
+      <Said {...read.total} />
       {read.said.map((said) => (
         <Said key={said.text} {...said} />
       ))}

@@ -9,7 +9,7 @@ import type { FactReading } from '../../readings/facts/fact-reading';
 import { cellNumber, tableShape } from '../fact-grid/table-shape';
 import { type GridPlace, walk } from '../fact-grid/walk';
 import { StateMark } from './state-mark';
-import { factsWords, shortName, stateNames } from './words';
+import { factsWords, shortName, stateName } from './words';
 
 export interface StateGridProps {
   readonly op: Operation;
@@ -89,7 +89,7 @@ interface StateCellProps {
 function StateCell({ at, place, fact, reading, isOpen, onOpen }: StateCellProps) {
   const isHere = useComputed(() => place.value.row === at.row && place.value.column === at.column);
   const apart = apartOf(fact);
-  const state = reading ? stateNames[reading.state] : factsWords.notMet;
+  const state = reading ? stateName(reading) : factsWords.notMet;
   const seen = reading ? `${cellNumber(fact)} ${shortName(reading)}` : `${cellNumber(fact)}`;
   return (
     <button

@@ -1,6 +1,6 @@
 import type { FactState } from '../../readings/facts/fact-reading';
 import { StateMark } from './state-mark';
-import { factsWords, stateMeanings, stateNames } from './words';
+import { factsWords, stateMeanings } from './words';
 
 const states: readonly FactState[] = ['quick', 'slow', 'uneven', 'toLearn', 'notEnough'];
 
@@ -11,11 +11,13 @@ export function StateKey() {
       <ul class="state-key">
         {states.map((state) => (
           <li key={state}>
-            <StateMark state={state} /> <b>{stateNames[state]}</b>: {stateMeanings[state]}
+            <StateMark state={state} /> <b>{stateMeanings[state][0]}</b>: {stateMeanings[state][1]}
           </li>
         ))}
       </ul>
-      <p class="hint">{factsWords.threeSeconds}</p>
+      <p class="hint">
+        {factsWords.notMetMark} {factsWords.threeSeconds}
+      </p>
     </section>
   );
 }

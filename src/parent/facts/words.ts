@@ -1,30 +1,58 @@
 import type { Operation } from '../../core/fact/fact';
-import type { FactReading, FactState } from '../../readings/facts/fact-reading';
+import {
+  type FactReading,
+  type FactState,
+  isRightSoFar,
+  type NotEnough,
+} from '../../readings/facts/fact-reading';
 import { operationNames } from '../fact-grid/words';
 
 /** The five states in words, as design names them. */
-export const stateNames: Readonly<Record<FactState, string>> = {
+export const stateNames: Readonly<Record<Exclude<FactState, 'notEnough'>, string>> = {
   quick: 'quick',
   slow: 'slow',
   uneven: 'uneven',
   toLearn: 'to learn',
-  notEnough: 'too few answers, or can’t tell yet',
+};
+
+/** A fact's state in words; where there is none, what is lacking. */
+export function stateName(reading: FactReading): string {
+  if (reading.state !== 'notEnough') return stateNames[reading.state];
+  if (isRightSoFar(reading)) return 'right so far';
+  return lacking[reading.notEnough ?? 'notSure'];
+}
+
+const lacking: Readonly<Record<NotEnough, string>> = {
+  fewAnswers: 'too few answers',
+  oneDay: 'too few days',
+  notSure: 'can’t tell yet',
+  noTimes: 'right, without times',
 };
 
 /** The same where there is little room. */
-export function shortName({ state, notEnough }: FactReading): string {
-  if (state !== 'notEnough') return stateNames[state];
-  return notEnough === 'fewAnswers' || notEnough === 'oneDay' ? 'too few' : 'can’t tell';
+export function shortName(reading: FactReading): string {
+  if (reading.state !== 'notEnough') return stateNames[reading.state];
+  if (isRightSoFar(reading)) return 'so far right';
+  return lackingInShort[reading.notEnough ?? 'notSure'];
 }
 
-/** What each state means, for the key below a grid. */
-export const stateMeanings: Readonly<Record<FactState, string>> = {
-  quick: 'right, and thought of in under about 3 s',
-  slow: 'right, but it takes longer',
-  uneven: 'now right and now wrong, or now quick and now slow',
-  toLearn: 'more often wrong than right',
-  notEnough:
-    'too few: under three answers, or all on one day; can’t tell: answers enough, but they don’t agree',
+const lackingInShort: Readonly<Record<NotEnough, string>> = {
+  fewAnswers: 'too few',
+  oneDay: 'one day',
+  notSure: 'can’t tell',
+  noTimes: 'no times',
+};
+
+/** What the shapes mean, in the key below the sentences: the name in bold, then what it stands for. */
+export const stateMeanings: Readonly<Record<FactState, readonly [name: string, means: string]>> = {
+  quick: [stateNames.quick, 'right, and thought of in under about 3 s'],
+  slow: [stateNames.slow, 'right, but it takes longer'],
+  uneven: [stateNames.uneven, 'now right and now wrong, or now quick and now slow'],
+  toLearn: [stateNames.toLearn, 'more often wrong than right'],
+  notEnough: [
+    'no word yet',
+    'too few: under three answers. One day: all answers on one day. So far right: never wrong, but too few to be sure. Can’t tell: answers enough, but they don’t agree. No times: right, but not timed',
+  ],
 };
 
 const apartNames: Readonly<Record<NonNullable<FactReading['apart']>, string>> = {
@@ -43,10 +71,11 @@ export const factsWords = {
   lead: 'Tap a fact for its answers. Facts with a thin double edge have the same number twice, or a 0 or 1 in them: they are answered differently, so read them apart.',
   threeSeconds:
     '“About 3 s” is a habit of classrooms, not a measured border: a child who counts fast gets under it too.',
-  notMet: 'not met yet',
+  notMet: 'never met yet',
+  notMetMark: 'A number alone: never met yet.',
   /** Ties and facts with 0 or 1, counted for themselves. */
   countedApart: (kind: NonNullable<FactReading['apart']>, quick: number, of: number) =>
-    `${apartCounts[kind]}, counted apart: ${quick} of ${of} quick and right.`,
+    `${apartCounts[kind]}, counted apart: ${quick} of the ${of} met so far quick and right.`,
   key: 'What the shapes mean',
   grid: (op: Operation) => `${operationNames[op]}: how well each fact is known`,
   table: (op: Operation) => `${operationNames[op]} as a table`,
@@ -90,5 +119,6 @@ export const factsWords = {
   withClock: 'with',
   withoutClock: 'without',
   onRow: 'extra row',
+  byRuling: 'right by your ruling',
   older: 'Show older answers',
 } as const;

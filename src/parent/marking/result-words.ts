@@ -23,11 +23,11 @@ const noBandWords: Record<NoBand, string> = {
   interrupted: 'no band, interrupted',
 };
 
-/** Why a band was given, with the limits for a sheet of its length, or why none was. */
+/** The band that the count falls into, with its limits for a sheet of this length, or why there is none. */
 export function bandSentence(marked: Marked, names: BandNames): string {
-  const { band, rightByBell, places } = marked;
+  const { band, places } = marked;
   if (!band) return noBandSentence(marked);
-  return `${rightByBell} right by the bell of ${places.length}: ${names[band]}, ${reachOf(band, marked)}.`;
+  return `${names[band]} is ${reachOf(band, marked)} right by the bell of ${places.length}.`;
 }
 
 function reachOf(band: Band, { limits, places }: Marked): string {

@@ -39,7 +39,7 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
     ...resultSentences(entry, household, settings),
     leftSentence(marked),
     rateSentence(marked),
-  ];
+  ].filter(Boolean);
   const parts = partsOf(household, history, sat.id);
   const owner = findChild(household, child);
   const reading = owner && childReading(household, history, owner);
@@ -61,16 +61,18 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
       {said?.map((one) => (
         <Said key={one.text} {...one} />
       ))}
-      <div class="hint">
-        <Said
-          text={sentences.filter(Boolean).join(' ')}
-          how={[
-            ...(sat.clock ? [markingWords.byBellMeans] : []),
-            ...(marked.digitsPerMin === null ? [] : [markingWords.digitsMeans]),
-          ]}
-          ask={saidWords.words}
-        />
-      </div>
+      {sentences.length > 0 && (
+        <div class="hint">
+          <Said
+            text={sentences.join(' ')}
+            how={[
+              ...(sat.clock ? [markingWords.byBellMeans, markingWords.bandMeans] : []),
+              ...(marked.digitsPerMin === null ? [] : [markingWords.digitsMeans]),
+            ]}
+            ask={saidWords.words}
+          />
+        </div>
+      )}
       {flagSentences(marked).map((line) => (
         <p key={line}>{line}</p>
       ))}
@@ -117,8 +119,9 @@ function resultSentences(
   if (sat.clock || !settings) return [bandSentence(marked, names)];
   const wouldBe = bandInFirst(marked, settings.allowanceS * 1000);
   const right = rightInFirst(marked, settings.allowanceS * 1000);
+  // The count itself is told above, by the reading.
   return [
-    resultSentence(sat, marked, names),
+    marked.noBand === 'untimed' ? '' : bandSentence(marked, names),
     wouldBe ? wouldBeSentence(settings.allowanceS, right, names[wouldBe]) : '',
   ];
 }

@@ -54,6 +54,8 @@ export const markingWords = {
   perhapsSlip: (what: string) => `Perhaps a slip, not a miscalculation: ${what}.`,
   byBellMeans:
     'Right by the bell: answered within the time allowed. A card still open at the bell may be finished, and does not count.',
+  bandMeans:
+    'A band says how firm the weave is: one of four, by the count right by the bell. Its limits are the child’s, under Settings.',
   digitsMeans:
     'Digits correct a minute: every digit of an answer that stands where the true answer has it counts for one, so an answer of two digits counts for two.',
   accept: 'Count as right',
@@ -124,7 +126,7 @@ function wrongWord({ slip }: MarkedPlace): string {
 export function waySentence(sat: Sat): string {
   const of = sentence(count(sat.prompts.length, 'fact', 'facts'));
   const clock = sat.clock
-    ? `${sat.clock.allowanceMs / 1000} s on the clock, ${sat.clock.sight === 'hidden' ? 'hidden' : 'seen as a thread'}`
+    ? `${sat.clock.allowanceMs / 1000} s on the clock, ${sat.clock.sight === 'hidden' ? 'hidden' : 'seen as a thread drawn out along the screen'}`
     : 'without a clock';
   return `${of}, ${clock}; ${endWords[sat.ended]}.`;
 }

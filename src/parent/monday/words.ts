@@ -27,7 +27,7 @@ export const mondayWords = {
   own: 'your own line',
   missed: 'Missed in the last seven days',
   missedNone: 'Nothing was missed and is still open.',
-  missedWhy: 'Wrong or skipped on a sheet, and not right at its last answer.',
+  missedWhy: 'Wrong or skipped on a sheet or an extra row, and not right at its last answer.',
   missedFact: (fact: FactId, times: number) =>
     times === 1
       ? promptText(fact)

@@ -29,6 +29,9 @@ const fewestWrong = 8;
 export interface CausesOverTime {
   readonly wrong: number;
   readonly skipped: number;
+  /** Of the wrong ones called a slip by the parent; and accepted ones, which are not among them. */
+  readonly slips: number;
+  readonly accepted: number;
   readonly shares: readonly CauseShare[] | null;
 }
 
@@ -41,9 +44,17 @@ export function causesOverTime(
   const errors = [...wrongOnSheets({ ...log, sats }).values()].flat();
   const keyed = errors.filter(({ given }) => given !== null && given !== '');
   const skipped = errors.length - keyed.length;
-  if (keyed.length < fewestWrong) return { wrong: keyed.length, skipped, shares: null };
+  const sheets = sats.filter(({ ruled, counts }) => counts && ruled.sat.purpose === 'sheet');
+  const ruled = sheets.flatMap(({ answers }) => answers);
+  const counted = {
+    wrong: keyed.length,
+    skipped,
+    slips: ruled.filter(({ outcome, slip }) => outcome === 'wrong' && slip === true).length,
+    accepted: ruled.filter(({ accepted }) => accepted).length,
+  };
+  if (keyed.length < fewestWrong) return { ...counted, shares: null };
   const shares = liftsOf(flagsShown, keyed)
     .filter(({ hits }) => hits > 0)
     .toSorted((x, y) => y.hits - x.hits);
-  return { wrong: keyed.length, skipped, shares };
+  return { ...counted, shares };
 }

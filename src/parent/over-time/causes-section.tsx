@@ -12,13 +12,15 @@ export interface CausesSectionProps {
 
 /** Why answers were wrong: sentences, how often each mark was seen and what chance would give, the same as a table. */
 export function CausesSection({ causes, who }: CausesSectionProps) {
-  const { wrong, skipped, shares } = causes;
+  const { wrong, skipped, slips, accepted, shares } = causes;
   const { columns } = overTimeWords;
   const first = shares?.[0];
   return (
     <section>
       <h2>{overTimeWords.causes}</h2>
-      <p>{overTimeWords.inAll(wrong, skipped)}</p>
+      <p>
+        {overTimeWords.inAll(wrong, skipped)} {overTimeWords.ruledIn(slips, accepted)}
+      </p>
       {!shares && <p>{overTimeWords.tooFewWrong}</p>}
       {worthSaying(shares ?? []).map((share) => (
         <Said

@@ -19,6 +19,7 @@ import { causesOverTime } from './cause-shares';
 import { CausesSection } from './causes-section';
 import { ClockSection } from './clock-section';
 import { bandLines, countsAtEase } from './counts';
+import { interruptedSheets } from './interrupted';
 import { type DayMinutes, minutesADay } from './minutes';
 import { RatesSection } from './rates-section';
 import { cutStretches, isWithin, type Span } from './span';
@@ -56,6 +57,10 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
       byBell: reading.rates.find(({ rate }) => rate === 'count')?.stretches ?? [],
       atEase: countsAtEase(reading.log.sats),
       think: thinkTimes(reading.log.sats),
+      interrupted: {
+        with: interruptedSheets(sats, true),
+        without: interruptedSheets(sats, false),
+      },
       minutes: minutesADay(sats),
       causes: causesOverTime(reading, isShown),
       keypad: saidOfKeypad(reading),
@@ -71,6 +76,7 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
   const longest = Math.max(
     0,
     ...[...byBell, ...atEase].flatMap(({ points }) => points.map(({ conditions }) => conditions.length)),
+    ...[...read.interrupted.with, ...read.interrupted.without].map(({ length }) => length),
   );
   return (
     <>
@@ -88,11 +94,13 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
       <section>
         <h2>{overTimeWords.counts}</h2>
         <TrendSaid of="count" withClock={true} stretches={byBell} who={who} />
+        <p class="hint">{overTimeWords.countsNote}</p>
         <div class="charts">
           <StretchChart
             title={overTimeWords.byBell}
             stretches={shown(byBell)}
             mark="dot"
+            interrupted={read.interrupted.with}
             levels={bandLines(shown(byBell), limits, household.settings.bandNames)}
             isCount
             top={longest}
@@ -101,6 +109,7 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
           <StretchChart
             title={overTimeWords.atEase}
             stretches={shown(atEase)}
+            interrupted={read.interrupted.without}
             mark="diamond"
             isCount
             top={longest}

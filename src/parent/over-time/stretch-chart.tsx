@@ -6,6 +6,7 @@ import { Figure } from '../chart/figure';
 import type { Mark } from '../chart/marks';
 import { Sample } from '../chart/sample';
 import { shortDay } from '../parts/when';
+import type { InterruptedSheet } from './interrupted';
 import { conditionNames, overTimeWords } from './words';
 
 export interface StretchChartProps {
@@ -13,6 +14,7 @@ export interface StretchChartProps {
   readonly stretches: readonly Stretch[];
   readonly mark: Mark;
   readonly levels?: readonly DayLine[];
+  readonly interrupted?: readonly InterruptedSheet[];
   readonly isCount?: boolean;
   readonly top?: number;
   readonly setName: (set: Id | null) => string;
@@ -20,21 +22,36 @@ export interface StretchChartProps {
 
 /** What is followed from sheet to sheet: a line through each stretch, none across what changed. */
 export function StretchChart(props: StretchChartProps) {
-  const { title, stretches, mark, levels = [], isCount = false, setName } = props;
+  const { title, stretches, mark, levels = [], interrupted = [], isCount = false, setName } = props;
   const points = stretches.flatMap((stretch) => stretch.points);
-  if (points.length === 0) return null;
+  const all = [...points, ...interrupted];
+  if (all.length === 0) return null;
   const text = (value: number) => (isCount ? `${value}` : value.toFixed(1));
   const trends = stretches.flatMap(trendLine);
   const breaks = stretches.slice(1).flatMap(({ points: [first] }) => (first ? [first.day] : []));
   return (
     <Figure
       title={title}
-      legend={<Legend mark={mark} levels={levels.length} trends={trends} breaks={breaks.length} />}
-      table={() => ({ columns: columnsOf(isCount), rows: rowsOf(stretches, text, isCount, setName) })}
+      legend={
+        <Legend
+          mark={mark}
+          levels={levels.length}
+          trends={trends.length}
+          breaks={breaks.length}
+          interrupted={interrupted.length}
+        />
+      }
+      table={() => ({
+        columns: columnsOf(isCount),
+        rows: rowsOf(stretches, interrupted, text, isCount, setName),
+      })}
     >
       <DayChart
-        says={saysOf(title, points, text)}
-        points={points.map(({ day, value }) => ({ day, value, mark }))}
+        says={saysOf(title, all, text)}
+        points={[
+          ...points.map(({ day, value }) => ({ day, value, mark })),
+          ...interrupted.map(({ day, value }) => ({ day, value, mark: 'cross' as const })),
+        ]}
         lines={[...levels, ...trends]}
         breaks={breaks}
         isCount={isCount}
@@ -44,25 +61,26 @@ export function StretchChart(props: StretchChartProps) {
   );
 }
 
+/** A line is drawn where it rises or falls beyond chance; any other would be read as more than it says. */
 function trendLine({ points, line }: Stretch): readonly DayLine[] {
   const [first, last] = [points[0], points.at(-1)];
-  if (!line || !first || !last) return [];
+  const isClear = line !== null && (line.interval.low > 0 || line.interval.high < 0);
+  if (!line || !isClear || !first || !last) return [];
   return [
-    {
-      from: { day: first.day, value: line.first },
-      to: { day: last.day, value: line.last },
-      kind: line.interval.low <= 0 && line.interval.high >= 0 ? 'perhaps' : 'trend',
-    },
+    { from: { day: first.day, value: line.first }, to: { day: last.day, value: line.last }, kind: 'trend' },
   ];
 }
 
-function saysOf(title: string, points: readonly TrendPoint[], text: (value: number) => string): string {
-  const values = points.map(({ value }) => value);
+type Shown = Pick<TrendPoint, 'day' | 'value'>;
+
+function saysOf(title: string, all: readonly Shown[], text: (value: number) => string): string {
+  const values = all.map(({ value }) => value);
+  const days = all.map(({ day }) => day).toSorted();
   return overTimeWords.says(
     title,
-    points.length,
-    shortDay(points[0]?.day ?? ''),
-    shortDay(points.at(-1)?.day ?? ''),
+    all.length,
+    shortDay(days[0] ?? ''),
+    shortDay(days.at(-1) ?? ''),
     text(Math.min(...values)),
     text(Math.max(...values)),
   );
@@ -75,49 +93,56 @@ function columnsOf(isCount: boolean): readonly string[] {
 
 function rowsOf(
   stretches: readonly Stretch[],
+  interrupted: readonly InterruptedSheet[],
   text: (value: number) => string,
   isCount: boolean,
   setName: (set: Id | null) => string,
 ): readonly (readonly string[])[] {
-  return stretches
-    .flatMap(({ points, changed }) =>
-      points.map(({ day, value, conditions }, index) => [
-        shortDay(day),
-        text(value),
-        ...(isCount ? [`${conditions.length}`] : []),
-        setName(conditions.set),
-        index === 0 ? changed.map((key) => conditionNames[key]).join(', ') : '',
-      ]),
-    )
-    .toReversed();
+  const whole = stretches.flatMap(({ points, changed }) =>
+    points.map(({ day, value, conditions }, index) => ({
+      ...{ day, value, length: conditions.length, set: setName(conditions.set) },
+      note: index === 0 ? changed.map((key) => conditionNames[key]).join(', ') : '',
+    })),
+  );
+  const cutShort = interrupted.map((sheet) => ({ ...sheet, set: '', note: overTimeWords.interrupted }));
+  return [...whole, ...cutShort]
+    .toSorted((x, y) => (x.day < y.day ? 1 : x.day > y.day ? -1 : 0))
+    .map(({ day, value, length, set, note }) => [
+      shortDay(day),
+      text(value),
+      ...(isCount ? [`${length}`] : []),
+      set,
+      note,
+    ]);
 }
 
 interface LegendProps {
   readonly mark: Mark;
   readonly levels: number;
-  readonly trends: readonly DayLine[];
+  readonly trends: number;
   readonly breaks: number;
+  readonly interrupted: number;
 }
 
-function Legend({ mark, levels, trends, breaks }: LegendProps) {
+function Legend({ mark, levels, trends, breaks, interrupted }: LegendProps) {
   const isWith = mark === 'dot' || mark === 'square';
   const parts: ComponentChildren[] = [
     <span key="mark">
       <Sample of={mark} /> {isWith ? overTimeWords.withMark : overTimeWords.withoutMark}
     </span>,
+    interrupted > 0 && (
+      <span key="interrupted">
+        <Sample of="cross" /> {overTimeWords.interruptedNote}
+      </span>
+    ),
     levels > 0 && (
       <span key="level">
         <Sample of="level" /> {overTimeWords.limitNote}
       </span>
     ),
-    trends.some(({ kind }) => kind === 'trend') && (
+    trends > 0 && (
       <span key="trend">
         <Sample of="trend" /> {overTimeWords.lineNote}
-      </span>
-    ),
-    trends.some(({ kind }) => kind === 'perhaps') && (
-      <span key="perhaps">
-        <Sample of="perhaps" /> {overTimeWords.perhapsNote}
       </span>
     ),
     breaks > 0 && <span key="break">{overTimeWords.breakNote}</span>,

@@ -1,6 +1,7 @@
 import type { AnswerFlag } from '../../readings/errors/answer-flags';
 import type { Conditions } from '../../readings/rates/conditions';
 import type { PublishedRange } from '../../readings/rates/published-ranges';
+import { count, sentence } from '../words';
 
 export const overTimeWords = {
   title: 'Over time',
@@ -24,13 +25,15 @@ export const overTimeWords = {
   digitsWith: 'Digits right a minute, with the clock',
   digitsWithout: 'Digits right a minute, without the clock',
   thinkNote:
-    'Think time is the time to the first key less what the hands alone need to copy a number. Sheets with the clock are left out: the bell cuts off the answers that would have come late.',
+    'Think time is the time to the first key less what the hands alone need to copy a number. Here it is that of sheets without the clock; how days with the clock differ is told further down, fact by fact.',
   noThink:
     'There is none yet: it takes sheets without the clock, times that are kept, and a round of copied numbers.',
   breakNote: 'A dotted upright: something changed (the table says what), and nothing is compared across it.',
-  lineNote: 'how it goes on the whole, day by day',
-  perhapsNote: 'the same, but it may be chance',
-  limitNote: 'where a band begins',
+  lineNote: 'rising or falling on the whole, beyond chance',
+  interrupted: 'interrupted',
+  interruptedNote: 'interrupted: its count says little, and it is in no line',
+  limitNote: 'where a band begins: the count right by the bell falls into one of four',
+  countsNote: 'Look-backs, which ask the kept sets, and second sheets of a day are not shown.',
   withMark: 'with the clock',
   withoutMark: 'without the clock',
   chanceNote: 'The upright on a bar is what blind chance alone would give.',
@@ -51,6 +54,16 @@ export const overTimeWords = {
   },
   inAll: (wrong: number, skipped: number) =>
     `${wrong} wrong ${wrong === 1 ? 'answer' : 'answers'} on sheets in all${skipped > 0 ? `, and ${skipped} skipped` : ''}.`,
+  /** How the parent's rulings went into the count of wrong answers; empty where there are none. */
+  ruledIn: (slips: number, accepted: number) =>
+    [
+      slips > 0
+        ? `${sentence(count(slips, 'answer', 'answers'))} you called a slip: counted among them.`
+        : '',
+      accepted > 0 ? `${sentence(count(accepted, 'answer', 'answers'))} you accepted: not counted.` : '',
+    ]
+      .filter(Boolean)
+      .join(' '),
   tooFewWrong: 'Too few to share out.',
   says: (title: string, sheets: number, from: string, to: string, low: string, high: string) =>
     `${title}: ${sheets} ${sheets === 1 ? 'day' : 'days'} from ${from} to ${to}, between ${low} and ${high}.`,

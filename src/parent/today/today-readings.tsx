@@ -5,12 +5,11 @@ import type { Acting } from '../acting';
 import { Said } from '../parts/said';
 import { turnTo } from '../place';
 import { childReading } from '../reading/child-reading';
-import { keypadNow } from '../reading/keypad';
 import {
+  moreTime,
   saidBesideCount,
   saidOfClockCost,
   saidOfClockTooSoon,
-  saidOfKeypad,
   saidOfReadiness,
 } from '../reading/said';
 import { useRead } from '../reading/use-read';
@@ -33,12 +32,11 @@ export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) 
   const read = useRead(() => {
     if (!history) return null;
     const reading = childReading(household, history, child);
-    const keypad = isTimed ? keypadNow(reading) : null;
-    const isUnfair = keypad !== null && keypad.outOfReach.length > 0;
+    const more = isTimed ? moreTime(reading, sheet) : null;
     return {
       said: sheet === null ? [] : saidBesideCount(reading, sheet),
-      keypad: isUnfair ? saidOfKeypad(reading) : null,
-      restoringS: isUnfair ? keypad.restoringS : null,
+      keypad: more?.said ?? null,
+      restoringS: more?.restoringS ?? null,
       readiness: reading.readiness,
       ready: saidOfReadiness(reading)[0] ?? null,
       cost: child.settings.timed ? saidOfClockCost(reading, sheet) : [],
@@ -81,20 +79,16 @@ export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) 
           )}
         </>
       )}
-      {keypad && (
-        <>
-          <Said {...keypad} />
-          {restoringS !== null && (
-            <div class="actions">
-              <button
-                type="button"
-                onClick={() => change({ allowanceS: restoringS }, todayWords.allowedNow(restoringS))}
-              >
-                {todayWords.giveSeconds(restoringS)}
-              </button>
-            </div>
-          )}
-        </>
+      {keypad && <Said {...keypad} />}
+      {restoringS !== null && (
+        <div class="actions">
+          <button
+            type="button"
+            onClick={() => change({ allowanceS: restoringS }, todayWords.allowedNow(restoringS))}
+          >
+            {todayWords.giveSeconds(restoringS)}
+          </button>
+        </div>
       )}
       <MoveOn desk={desk} child={child} readiness={read.readiness} said={read.ready} acting={acting} />
     </>

@@ -25,6 +25,8 @@ export interface Answer {
   readonly via: Entry;
   /** Device, way of entry and source of the onset in one word; only answers alike in it are set side by side. */
   readonly where: string;
+  /** Right by the parent's ruling. */
+  readonly accepted: boolean;
   /** The parent's word on a wrong answer: a slip, a miscalculation, or not said. */
   readonly slip: boolean | null;
 }

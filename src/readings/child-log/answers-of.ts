@@ -35,7 +35,8 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
   };
   const dayCount = dayNumber(sat.day);
   const answers: Answer[] = [];
-  for (const { place, prompt, outcome, byBell, given, firstKeyMs, shown, slip } of marked.places) {
+  for (const one of marked.places) {
+    const { place, prompt, outcome, byBell, given, firstKeyMs, shown, accepted, slip } = one;
     const visit = deciding[place];
     const asked = parsePrompt(prompt);
     const fact = asked?.kind === 'fact' ? asked.fact : null;
@@ -56,6 +57,7 @@ export function answersOf(sat: Sat, marked: Marked, handOf: HandOf): readonly An
       handMs: handMs(via),
       via,
       where: whereOf(via, visit.onsetBy),
+      accepted,
       slip,
     });
   }

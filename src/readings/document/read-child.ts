@@ -13,7 +13,7 @@ import { readClockEffect } from '../over-time/read-clock-effect';
 import { readRates } from '../over-time/read-rates';
 import { sentenceOfFact } from '../sentences/of-facts';
 import { sentencesOfSheet } from '../sentences/of-sheet';
-import { sentenceOfTrial, sentencesOfClock, sentencesOfReadiness } from '../sentences/of-time';
+import { clockStands, sentenceOfTrial, sentencesOfClock, sentencesOfReadiness } from '../sentences/of-time';
 import { say } from '../sentences/say';
 import { readSittings } from '../sitting-verdict/read-sittings';
 import type { SittingReading } from '../sitting-verdict/sitting-reading';
@@ -50,12 +50,20 @@ export function readChild(log: ChildLog): DocumentChild {
     trial: trial && { ...trial, said: say(sentenceOfTrial(trial), child.name) },
     readiness: readiness && {
       ...readiness,
-      said: sentencesOfReadiness(readiness).map((one) => say(one, child.name)),
+      said: sentencesOfReadiness(readiness, clockStands(clockEffect, trial, isRushed(read.sittings))).map(
+        (one) => say(one, child.name),
+      ),
     },
     rates: stretchesOf(log),
     hands: handsOf(log),
     errors: liftsIn([...wrong.values()].flat()),
   };
+}
+
+/** Whether the last sheet with the clock was rushed. */
+function isRushed(sittings: readonly SittingReading[]): boolean {
+  const last = sittings.findLast(({ timed, verdicts }) => timed && verdicts.length > 0);
+  return last?.verdicts.some(({ name }) => name === 'rushed') ?? false;
 }
 
 type WrongBySheet = ReadonlyMap<string, readonly PlacedError[]>;

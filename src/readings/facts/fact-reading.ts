@@ -25,12 +25,23 @@ export interface FactReading {
   readonly answers: number;
   readonly right: number;
   readonly days: number;
+  /** The answers the state rests on, and how many of them were right; of these `accepted` by the parent's ruling. */
+  readonly spoken: { readonly of: number; readonly right: number; readonly accepted: number };
+  /** Answers the parent called a slip, which say nothing of the fact. */
+  readonly slips: number;
   readonly lastDay: Day | null;
   /** The chance of a right answer, the set's answers taken into account, with its 95 % interval. */
   readonly accuracy: { readonly share: number; readonly interval: Interval };
   /** Usual think time, drawn toward the child's own level; at most, where the hands were never measured. */
   readonly thinkMs: number | null;
   readonly thinkIsAtMost: boolean;
+  /** Whether it is uneven in coming right or in its pace alone; `null` unless the state is `uneven`. */
+  readonly unevenIn: 'right' | 'pace' | null;
   /** Whether the state rests on answers without the clock alone. */
   readonly withoutClock: boolean;
+}
+
+/** Whether no answer that counts was wrong, and they are too few for a word all the same. */
+export function isRightSoFar({ notEnough, spoken }: FactReading): boolean {
+  return notEnough === 'notSure' && spoken.right === spoken.of;
 }

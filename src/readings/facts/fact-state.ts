@@ -1,4 +1,4 @@
-import type { FactState, NotEnough } from './fact-reading';
+import type { FactReading, FactState, NotEnough } from './fact-reading';
 import { type Knowing, manyAnswers } from './know';
 import type { Pace } from './pace';
 
@@ -14,6 +14,7 @@ export interface Grounds {
 export interface Named {
   readonly state: FactState;
   readonly notEnough: NotEnough | null;
+  readonly unevenIn: FactReading['unevenIn'];
   readonly sureness: number;
 }
 
@@ -30,15 +31,24 @@ type State = Exclude<FactState, 'notEnough'>;
 
 /** The state of a fact: the first that is sure enough. */
 export function nameState({ answers, days, right, knowing, pace }: Grounds): Named {
+  const uneven = {
+    right: right < answers ? knowing.mixed : 0,
+    pace: unevenPace(answers, knowing, pace),
+  };
   const sure: Readonly<Record<State, number>> = {
     quick: Math.min(knowing.known, pace?.quick ?? 0),
     slow: Math.min(knowing.known, pace?.slow ?? 0),
     toLearn: knowing.toLearn,
-    uneven: Math.max(right < answers ? knowing.mixed : 0, unevenPace(answers, knowing, pace)),
+    uneven: Math.max(uneven.right, uneven.pace),
   };
   const states: readonly State[] = ['quick', 'slow', 'toLearn', 'uneven'];
   const likeliest = Math.max(...states.map((state) => sure[state]));
-  const nothing = (why: NotEnough): Named => ({ state: 'notEnough', notEnough: why, sureness: likeliest });
+  const nothing = (why: NotEnough): Named => ({
+    state: 'notEnough',
+    notEnough: why,
+    unevenIn: null,
+    sureness: likeliest,
+  });
   if (answers < fewest.answers) return nothing('fewAnswers');
   if (days < fewest.days) return nothing('oneDay');
   const isKnown = knowing.known >= sureFrom.known;
@@ -49,7 +59,8 @@ export function nameState({ answers, days, right, knowing, pace }: Grounds): Nam
     uneven: sure.uneven >= sureFrom.uneven,
   };
   const state = states.find((one) => isNamed[one]);
-  if (state) return { state, notEnough: null, sureness: sure[state] };
+  const unevenIn = state !== 'uneven' ? null : uneven.right >= uneven.pace ? 'right' : 'pace';
+  if (state) return { state, notEnough: null, unevenIn, sureness: sure[state] };
   return nothing(isKnown && pace === null ? 'noTimes' : 'notSure');
 }
 

@@ -30,15 +30,19 @@ function knowingUnder(prior: Beta, own: Tally): Knowing {
 
 /**
  * What own answers make of a fact. The set's answers (`pool`) and the turn-around's may take sureness away, never give
- * any: the least of what each of them would say holds. That a fact is not known many `answers` of its own say alone.
+ * any: the least of what each of them would say holds. Many `answers` of its own say alone that a fact is not known, and
+ * where none was wrong that it is.
  */
 export function knowing(own: Tally, pool: Beta, turnAround: Tally, answers: number): Knowing {
   const beside = withAnswers(flat, { right: turnAround.right / 4, of: turnAround.of / 4 });
   const views = [flat, pool, beside].map((prior) => knowingUnder(prior, own));
   const least = (key: keyof Knowing) => Math.min(...views.map((view) => view[key]));
-  const { mixed, toLearn } =
-    answers < manyAnswers ? { mixed: least('mixed'), toLearn: least('toLearn') } : knowingUnder(flat, own);
-  return { known: least('known'), mixed, toLearn };
+  const isMany = answers >= manyAnswers;
+  const { mixed, toLearn } = isMany
+    ? knowingUnder(flat, own)
+    : { mixed: least('mixed'), toLearn: least('toLearn') };
+  const isAllRight = own.right === own.of;
+  return { known: isMany && isAllRight ? knowingUnder(flat, own).known : least('known'), mixed, toLearn };
 }
 
 /** To within a ten-thousandth. */

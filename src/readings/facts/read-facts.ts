@@ -79,11 +79,22 @@ function readFact(own: Own, pool: Pool, tallies: ReadonlyMap<FactId, Tally>): Fa
     answers: answers.length,
     right: answers.filter(({ outcome }) => outcome === 'right').length,
     days: daysOf(answers),
+    spoken: spokenOf(speaking),
+    slips: answers.filter(({ slip }) => slip === true).length,
     lastDay: answers.at(-1)?.day ?? null,
     accuracy: accuracyOf(tally, pool.prior),
     thinkMs: pace === null ? null : thinkMs(pace.value, handMs ?? 0),
     thinkIsAtMost: handMs === null,
     withoutClock: speaking.withoutClock,
+  };
+}
+
+function spokenOf({ answers }: Speaking): FactReading['spoken'] {
+  const right = answers.filter(({ answer }) => answer.outcome === 'right');
+  return {
+    of: answers.length,
+    right: right.length,
+    accepted: right.filter(({ answer }) => answer.accepted).length,
   };
 }
 
@@ -93,18 +104,22 @@ interface Called extends Pick<Own, 'speaking' | 'tally'> {
   readonly named: Named;
 }
 
+/** From so many answers on, none of them wrong, those with the clock speak as well (our own decision, no source). */
+const manyRight = 9;
+
 /**
- * By the answers without the clock where they speak alone; where they are too few to be sure, by many of both kinds. A
- * second look may call a fact known only where nothing was wrong, or weak facts would be called so twice as often.
+ * By the answers without the clock where they speak alone; where they are too few to be sure, by those of both kinds if
+ * they are many, or somewhat fewer and all right. A second look may call a fact known only where nothing was wrong, or
+ * weak facts would be called so twice as often.
  */
 function likeliest(own: Own, name: (of: Pick<Own, 'speaking' | 'tally'>) => Called): Called {
   const called = name(own);
   if (called.named.notEnough !== 'notSure' || !own.speaking.withoutClock) return called;
   const speaking = weighAll(own.answers);
-  if (speaking.answers.length < manyAnswers) return called;
+  const isAllRight = speaking.answers.every(({ answer }) => answer.outcome === 'right');
+  if (speaking.answers.length < (isAllRight ? manyRight : manyAnswers)) return called;
   const byAll = name({ speaking, tally: tallyOf(speaking) });
   const { state } = byAll.named;
-  const isAllRight = speaking.answers.every(({ answer }) => answer.outcome === 'right');
   return state === 'uneven' || state === 'toLearn' || (state !== 'notEnough' && isAllRight) ? byAll : called;
 }
 

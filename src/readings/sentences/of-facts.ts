@@ -1,33 +1,48 @@
-import type { FactReading, FactState } from '../facts/fact-reading';
-import type { FactSentence } from './sentence';
+import { type FactReading, type FactState, isRightSoFar, type NotEnough } from '../facts/fact-reading';
+import type { Counted, FactSentence } from './sentence';
 
 /** What is known of one fact. */
 export function sentenceOfFact(reading: FactReading): FactSentence {
-  const { state, right, answers: of, sureness, thinkMs, thinkIsAtMost, notEnough } = reading;
+  const { state, sureness, thinkMs, thinkIsAtMost, unevenIn, notEnough } = reading;
+  const counted = countedOf(reading);
   const thinkS = (thinkMs ?? 0) / 1000;
   switch (state) {
     case 'quick':
-      return { kind: 'quick', right, of, thinkS, atMost: thinkIsAtMost, sureness };
+      return { kind: 'quick', counted, thinkS, atMost: thinkIsAtMost, sureness };
     case 'slow':
-      return { kind: 'slow', right, of, thinkS, sureness };
+      return { kind: 'slow', counted, thinkS, sureness };
     case 'uneven':
+      return { kind: 'uneven', counted, unevenIn, sureness };
     case 'toLearn':
-      return { kind: state, right, of, sureness };
+      return { kind: 'toLearn', counted, sureness };
     case 'notEnough':
-      return { kind: 'notEnough', answers: of, right, why: notEnough ?? 'notSure' };
+      return { kind: 'notEnough', counted, why: notEnough ?? 'notSure' };
   }
 }
 
-/** How many facts are in which state. */
-export function sentenceOfFacts(readings: readonly FactReading[]): FactSentence {
-  const many = (state: FactState) => readings.filter((one) => one.state === state).length;
+function countedOf({ spoken, answers, slips, withoutClock }: FactReading): Counted {
+  return { ...spoken, all: answers, slips, withoutClock };
+}
+
+/** How many facts are in which state; `hurried` where the last sheet with the clock was rushed. */
+export function sentenceOfFacts(
+  readings: readonly FactReading[],
+  scope: 'all' | 'plain' = 'plain',
+  hurried = false,
+): FactSentence {
+  const inState = (state: FactState) => readings.filter((one) => one.state === state).length;
+  const lacking = (why: NotEnough) => readings.filter(({ notEnough }) => notEnough === why).length;
   return {
     kind: 'setFacts',
+    scope,
+    hurried,
     facts: readings.length,
-    quick: many('quick'),
-    slow: many('slow'),
-    uneven: many('uneven'),
-    toLearn: many('toLearn'),
-    tooFew: readings.filter(({ notEnough: why }) => why === 'fewAnswers' || why === 'oneDay').length,
+    quick: inState('quick'),
+    slow: inState('slow'),
+    uneven: inState('uneven'),
+    toLearn: inState('toLearn'),
+    soFar: readings.filter(isRightSoFar).length,
+    fewAnswers: lacking('fewAnswers'),
+    oneDay: lacking('oneDay'),
   };
 }

@@ -7,43 +7,50 @@ const pauseShare = 0.3;
 
 /** What a sheet's reading says: how it came out, the extra rows, why. */
 export function sentencesOfSheet(reading: SittingReading): readonly SheetSentence[] {
-  const { timed, right, rightByBell, reached, length, noBand, rows, verdicts, pausesInside } = reading;
+  const { timed, right, rightByBell, noBand, rows, verdicts, pausesInside } = reading;
+  const { reached, length, accepted, slips } = reading;
   const result: SheetSentence = timed
-    ? { kind: 'byBell', right: rightByBell, reached, length }
-    : { kind: 'atEase', right, reached, length };
+    ? { kind: 'byBell', right: rightByBell, reached, length, accepted, slips }
+    : { kind: 'atEase', right, reached, length, accepted, slips };
   if (noBand === 'voided' || noBand === 'notOwnWork') return [result, { kind: 'notCounted', why: noBand }];
   const many = pausesInside !== null && pausesInside >= Math.max(4, pauseShare * reached);
   return [
     result,
     ...(rows ? [{ kind: 'rows' as const, right: rows.right, of: rows.answers, thinkS: rows.thinkS }] : []),
-    ...verdicts.map((verdict) => ofVerdict(verdict, timed)),
+    ...verdicts.map((verdict) => ofVerdict(verdict, reading)),
     ...(many ? [{ kind: 'pauses' as const, times: pausesInside }] : []),
   ];
 }
 
-function ofVerdict(verdict: Verdict, timed: boolean): SheetSentence {
+function ofVerdict(verdict: Verdict, { timed, drawn, slips, verdicts }: SittingReading): SheetSentence {
   switch (verdict.name) {
     case 'notKnown':
       return { kind: 'notKnown', verdict };
     case 'new':
       return { kind: 'new', verdict };
     case 'rushed':
-      return { kind: rushedKinds[verdict.by], verdict };
+      return verdict.by === 'wrongQuicker'
+        ? { kind: 'rushedWrongQuicker', verdict, advises: !drawn }
+        : { kind: rushedKinds[verdict.by], verdict };
     case 'flustered':
       return { kind: flusteredKinds[verdict.by], verdict };
     case 'slowHands':
-      return { kind: 'slowHands', verdict };
+      // Nobody is told to take the clock away and to give more seconds at once.
+      return {
+        kind: 'slowHands',
+        verdict,
+        advises: !drawn && verdicts.every(({ name }) => name !== 'rushed'),
+      };
     case 'checking':
       return { kind: 'checking', verdict };
     case 'fine':
-      return { kind: 'fine', timed };
+      return { kind: 'fine', timed, slips };
     case 'cannotTell':
       return verdict.why === 'tooFew' ? { kind: 'tooFew', timed } : { kind: verdict.why };
   }
 }
 
 const rushedKinds = {
-  wrongQuicker: 'rushedWrongQuicker',
   quickerThanUsual: 'rushedThanUsual',
   unread: 'rushedUnread',
 } as const;

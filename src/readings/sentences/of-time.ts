@@ -5,14 +5,38 @@ import type { Readiness } from '../move-on/readiness';
 import type { Stretch } from '../rates/trend';
 import type { OverTimeSentence, TrendOf } from './sentence';
 
-/** Whether to move on, and whether to turn the clock on. */
-export function sentencesOfReadiness(readiness: Readiness): readonly OverTimeSentence[] {
+/** What else speaks about the clock: days with it that go worse, a last sheet with it that was rushed, a trial that is on. */
+export interface ClockStands {
+  readonly costs: boolean;
+  readonly isRushed: boolean;
+  readonly isDrawn: boolean;
+}
+
+/** How the clock stands by what was read of it. */
+export function clockStands(effect: ClockEffect, trial: ReadTrial | null, isRushed: boolean): ClockStands {
+  return {
+    costs: effect.time.claim === 'slower' || effect.accuracy.claim === 'worse',
+    isRushed,
+    isDrawn: trial !== null && !trial.trial.isStopped && !trial.isWhole,
+  };
+}
+
+/**
+ * Whether to move on, else whether to turn the clock on or off. Moving on comes first: the next set begins without the
+ * clock, so nothing is said of timing the one that is done. The clock is not proposed where it costs, where it was rushed
+ * with, or where it is drawn.
+ */
+export function sentencesOfReadiness(readiness: Readiness, stands: ClockStands): readonly OverTimeSentence[] {
   const { isReady, quick, facts, lastRight, lastOf, heldBack, isAccurate, clock } = readiness;
   const counted = { lastRight, lastOf };
-  const move: OverTimeSentence = isReady
-    ? { kind: 'ready', quick, facts, ...counted }
-    : { kind: 'notReady', quick, facts, heldBack: heldBack.map(({ fact }) => fact), isAccurate };
-  if (clock === 'fine') return [move];
+  if (isReady) {
+    const now = stands.isDrawn ? 'drawn' : clock === 'timeIt' ? 'off' : stands.costs ? 'costs' : 'on';
+    return [{ kind: 'ready', quick, facts, ...counted, clock: now }];
+  }
+  const held = heldBack.map(({ fact }) => fact);
+  const move: OverTimeSentence = { kind: 'notReady', quick, facts, heldBack: held, isAccurate };
+  if (clock === 'fine' || stands.isDrawn) return [move];
+  if (clock === 'timeIt' && (stands.costs || stands.isRushed)) return [move];
   return [move, { kind: clock === 'timeIt' ? 'timeIt' : 'timedTooSoon', ...counted }];
 }
 
@@ -22,12 +46,13 @@ export function sentencesOfClock(effect: ClockEffect): readonly OverTimeSentence
   const said: OverTimeSentence[] = [];
   if (time.claim && time.ratio !== null) {
     const { claim, ratio, interval, byDay } = time;
-    said.push({ kind: 'clockTimes', claim, ratio, interval, facts: time.facts, days: byDay.days });
+    const rights = accuracy.claim;
+    said.push({ kind: 'clockTimes', claim, ratio, interval, facts: time.facts, days: byDay.days, rights });
   }
   if (accuracy.claim) {
     const { claim, worse, better, same } = accuracy;
-    const isSooner = time.claim === 'faster';
-    said.push({ kind: 'clockAccuracy', claim, worse, better, facts: worse + better + same, isSooner });
+    const facts = worse + better + same;
+    said.push({ kind: 'clockAccuracy', claim, worse, better, facts, time: time.claim });
   }
   if (said.length > 0) return said;
   const none = 'notBeyondChance';
@@ -58,9 +83,18 @@ export function sentenceOfTrend(
 ): OverTimeSentence | null {
   const last = stretches.at(-1);
   if (!last) return null;
-  if (last.line === null) return { kind: 'noTrend', of, withClock, why: last.noLine ?? 'tooFew' };
+  const sheets = last.points.length;
+  if (last.line === null)
+    return {
+      kind: 'noTrend',
+      of,
+      withClock,
+      why: last.noLine ?? 'tooFew',
+      sheets,
+      isFirst: stretches.length === 1,
+    };
   const { perWeek, interval } = last.line;
-  return { kind: 'trend', of, withClock, perWeek, interval, sittings: last.points.length };
+  return { kind: 'trend', of, withClock, perWeek, interval, sheets };
 }
 
 /** What the keys allow; `null` where every band is in reach, and `fairness` is `null` without a hand time. */

@@ -7,12 +7,12 @@ import { capital, listed, many } from './wording';
 export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
   switch (sentence.kind) {
     case 'ready': {
-      const { quick, facts, lastRight, lastOf } = sentence;
+      const { quick, facts, lastRight, lastOf, clock } = sentence;
       return {
-        text: `${who} looks ready to move on: ${quick} of ${facts} facts are quick and right.`,
+        text: `${who} looks ready to move on: of the last ${lastOf} answers without the clock ${lastRight} were right.${nextSet(clock, who)}`,
         how: [
-          `Of the last ${lastOf} answers without the clock ${lastRight} were right, no fact is still to learn, and at most one in ten is not quick.`,
-          'A proposal: you decide. The facts stay on the sheets from time to time.',
+          `Every fact was right at the first try on three days, none is still to learn, and at most one in ten looks slow or uneven. Surely quick so far: ${quick} of ${facts}.`,
+          'A proposal: you decide. The facts stay on the sheets from time to time, and the set need not be timed before.',
         ],
       };
     }
@@ -20,11 +20,11 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       const { quick, facts, heldBack, isAccurate } = sentence;
       const back = heldBack.length === 0 ? '' : ` Still holding it back: ${listed(heldBack)}.`;
       return {
-        text: `Not yet ready to move on: ${quick} of ${facts} facts are quick and right.${back}`,
+        text: `Not yet ready to move on: ${quick} of ${facts} facts are surely quick and right.${back}`,
         how: [
           isAccurate
-            ? 'The set is accurate; it is the facts named that are not quick yet.'
-            : 'Ready takes 45 right of the last 50 answers without the clock, and nine facts in ten quick.',
+            ? 'The set is accurate; the facts named are new still, or slow, uneven or to learn. New: not yet right at the first try on three days.'
+            : 'Ready takes 45 right of the last 50 answers without the clock, every fact right at the first try on three days, and nine facts in ten neither slow nor uneven.',
           'A proposal: you decide.',
         ],
       };
@@ -50,9 +50,12 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       };
     }
     case 'clockTimes': {
-      const { claim, ratio, interval, facts, days } = sentence;
+      const { claim, ratio, interval, facts, days, rights } = sentence;
       return {
-        text: `On days with the clock ${who} begins an answer ${claim === 'faster' ? 'sooner' : 'later'}: it takes ${changeOf(ratio)}.`,
+        text:
+          claim === 'slower'
+            ? `On days with the clock ${who} begins an answer later: it takes ${changeOf(ratio)}.`
+            : `On days with the clock ${who} begins an answer sooner, in ${changeOf(ratio)}, ${soonerAnd[rights ?? 'same']}.`,
         how: [
           `${facts} facts on ${days} days with the clock, each beside a day without it near by${within(interval)}.`,
           onlyDrawn,
@@ -60,10 +63,11 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       };
     }
     case 'clockAccuracy': {
-      const { claim, worse, better, facts, isSooner } = sentence;
+      const { claim, worse, better, facts, time } = sentence;
       const less = claim === 'worse' ? 'less' : 'more';
+      const isHurry = time === 'faster' && claim === 'worse';
       return {
-        text: `On days with the clock ${who} is ${less} often right on the same facts.${isSooner && claim === 'worse' ? ' Sooner and less often right together look like hurry: try the clock off, or ask aloud.' : ''}`,
+        text: `On days with the clock ${who} is ${less} often right on the same facts.${isHurry ? ' Sooner and less often right together look like hurry: try the clock off, or ask aloud.' : ''}`,
         how: [
           `Of ${facts} facts ${worse} were right less often with the clock, ${better} more often, the others as often.`,
           onlyDrawn,
@@ -114,29 +118,28 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       };
     }
     case 'trend': {
-      const { of, withClock, perWeek, interval, sittings } = sentence;
+      const { of, withClock, perWeek, interval, sheets } = sentence;
       const isFlat = interval.low <= 0 && interval.high >= 0;
-      const way = perWeek > 0 ? 'more' : 'less';
+      const way = perWeek > 0 ? 'rising' : 'falling';
       return {
-        text: isFlat
-          ? `${capital(trends[of])}${onDays(withClock)}: ${drift(size(of, perWeek), perWeek)}.`
-          : `${capital(trends[of])}${onDays(withClock)}: ${size(of, perWeek)} ${way} a week.`,
+        text: `${trendName(of, withClock)}: ${isFlat ? 'neither clearly rising nor falling' : `${way}, by about ${size(of, perWeek)} a week`}.`,
         how: [
-          `From ${sittings} sittings under the same conditions; the true change most likely lies between ${size(of, interval.low, true)} and ${size(of, interval.high, true)} a week.`,
-          'The line breaks where set, allowance, length, device or way of entry change: across such breaks numbers can’t be compared.',
+          `From ${sheets} sheets with nothing changed between them. What a week changes lies most likely between ${moreOrLess(of, interval.low)} and ${moreOrLess(of, interval.high)}${isFlat ? ', so it may as well be nothing, and no line is drawn' : ''}.`,
+          comparable,
         ],
       };
     }
     case 'noTrend': {
-      const { of, withClock, why } = sentence;
+      const { of, withClock, why, sheets, isFirst } = sentence;
+      const since = isFirst ? 'so far' : 'since something changed';
       return {
         text:
           why === 'tooFew'
-            ? `${capital(trends[of])}${onDays(withClock)}: too few sittings under the same conditions for a trend.`
-            : `${capital(trends[of])}${onDays(withClock)}: as high as it can go on many days, so no trend is drawn.`,
+            ? `${trendName(of, withClock)}: ${many(sheets, 'sheet', 'sheets')} ${since}, too few to tell a rise or a fall.`
+            : `${trendName(of, withClock)}: as high as it can go on many of ${sheets} sheets ${since}, so no line is drawn.`,
         how: [
-          'A trend takes six sittings with nothing changed between them.',
-          'At the ceiling a line would say less than the counts do.',
+          `It takes six sheets on different days with nothing changed between them.${isFirst ? '' : ' A line on the chart belongs to the sheets before the change.'}`,
+          comparable,
         ],
       };
     }
@@ -146,8 +149,8 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       return {
         text: `${capital(many(bands, 'band is', 'bands are'))} out of reach by keying alone: ${who} can enter at most ${mostAnswers} answers in ${allowanceS} s.${more}`,
         how: [
-          'From the numbers copied without any arithmetic: time to the first key, between keys and to the next card.',
-          'The limits come from pencil and paper and are yours to change; nothing changes by itself.',
+          'From numbers copied without any arithmetic: time to the first key, between keys and to the next card.',
+          'A band is where the count right by the bell falls. Its limits come from pencil and paper and are yours to change; nothing changes by itself.',
         ],
       };
     }
@@ -162,8 +165,34 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
   }
 }
 
+type Ready = Extract<OverTimeSentence, { kind: 'ready' }>;
+
+/** Moving on says what becomes of the clock, so that nothing else on the page has to. */
+function nextSet(clock: Ready['clock'], who: string): string {
+  switch (clock) {
+    case 'off':
+      return '';
+    case 'on':
+      return ' The next set begins without the clock.';
+    case 'costs':
+      return ` The next set begins without the clock, which suits ${who}: days with it go worse, as Over time shows.`;
+    case 'drawn':
+      return ' But the clock trial comes first: another set would end it.';
+  }
+}
+
 const onlyDrawn =
-  'It goes with the days with the clock. Whether the clock makes the difference only days drawn by lot can tell.';
+  'It goes with the days with the clock. Whether the clock makes the difference only a clock trial can tell, its days drawn by lot.';
+
+const comparable =
+  'A change of set, time allowed, length, device or way of entry begins anew: numbers before it and after it can’t be compared. Look-backs and interrupted sheets are left out.';
+
+/** Sooner alone is neither good nor bad. */
+const soonerAnd: Readonly<Record<'worse' | 'better' | 'same', string>> = {
+  worse: 'but sooner is no gain where it is less often right',
+  better: 'and is right more often as well',
+  same: 'and is right no more and no less often, as far as can be told',
+};
 
 const noClaim: Readonly<Record<NoClaim, string>> = {
   tooFewFacts: 'too few facts were met on both',
@@ -184,19 +213,18 @@ function changeOf(ratio: number): string {
   return `${Math.abs(Math.round((ratio - 1) * 100))} in 100 ${ratio >= 1 ? 'longer' : 'less time'}`;
 }
 
-/** Where the change may as well be none, what the line on the chart shows is said, and that it may be chance. */
-function drift(change: string, perWeek: number): string {
-  if (Number.parseFloat(change) === 0) return 'about level';
-  return `${perWeek > 0 ? 'rises' : 'falls'} by about ${change} a week, but that may be chance`;
+function trendName(of: TrendOf, withClock: boolean): string {
+  return `${capital(trends[of])} on days ${withClock ? 'with' : 'without'} the clock`;
 }
 
-function onDays(withClock: boolean): string {
-  return withClock ? ' on days with the clock' : ' on days without the clock';
+function size(of: TrendOf, perWeek: number): string {
+  return (Math.round(Math.abs(perWeek) * 10) / 10).toString() + (of === 'think' ? ' s' : '');
 }
 
-function size(of: TrendOf, perWeek: number, signed = false): string {
-  const rounded = (Math.round(Math.abs(perWeek) * 10) / 10).toString() + (of === 'think' ? ' s' : '');
-  return signed && perWeek < 0 ? `−${rounded}` : rounded;
+function moreOrLess(of: TrendOf, perWeek: number): string {
+  const change = size(of, perWeek);
+  if (Number.parseFloat(change) === 0) return 'nothing';
+  return `${change} ${perWeek > 0 ? 'more' : 'less'}`;
 }
 
 function within(interval: Interval | null): string {

@@ -1,6 +1,7 @@
 import type { Flustered } from '../sitting-verdict/verdict';
+import { sayRushed } from './say-rushed';
 import type { Said, SheetSentence } from './sentence';
-import { about, capital, inWords, listed, many } from './wording';
+import { about, capital, inWords, isOrAre, listed, many, slipsLeftOut } from './wording';
 
 /** One sheet's sentences in words. `who` is the child's name. */
 export function saySheet(sentence: SheetSentence, who: string): Said {
@@ -11,7 +12,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       return {
         text: `${right} right by the bell; ${far}.`,
         how: [
-          `Counted: right answers given by the bell, of ${length} on the sheet. A card still open then may be finished, and does not count.`,
+          `Counted: right answers given by the bell, of ${length} on the sheet. A card still open then may be finished, and does not count.${ruledOn(sentence)}`,
           'What was not reached is not wrong, and no sign of anything.',
         ],
       };
@@ -21,7 +22,10 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       const far = reached === length ? '' : `; ${who} reached ${reached}`;
       return {
         text: `${right} of ${length} right, without the clock${far}.`,
-        how: ['Counted: right answers, each card’s last.', 'Without the clock there is no band.'],
+        how: [
+          `Counted: right answers; where a card was answered twice, the last one.${ruledOn(sentence)}`,
+          'There was no time limit, so the count falls into no band.',
+        ],
       };
     }
     case 'notCounted':
@@ -68,43 +72,17 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
           ? wholeOf(troubled)
           : `${capital(inWords(facts.length))} of the ${inWords(troubled)} facts`;
       return {
-        text: `${whole} that went wrong or took long ${troubled === 1 ? 'is' : 'are'} still new: ${listed(facts)}.`,
+        text: `${whole} that went wrong or took long ${troubled === 1 ? 'is' : 'are'} still new here: ${listed(facts)}.`,
         how: [
-          'New: right at first try on fewer than three days so far, and met on fewer than six.',
+          'New: met here on fewer than six days, and right at the first try on fewer than three of them, whatever was known before.',
           'New facts need more days before anything else can be said of them.',
         ],
       };
     }
-    case 'rushedWrongQuicker': {
-      const { wrong, of, quickS, otherS } = sentence.verdict;
-      return {
-        text: `Rushed, it seems: on this sheet half of the ${inWords(wrong)} wrong answers of ${of} began within ${fine(quickS)}, half of the right ones within ${fine(otherS)}. Try a few days without the clock, or ask the facts aloud.`,
-        how: [
-          'The seconds are this sheet’s. Whether wrong answers come sooner was judged on it and on up to seven sheets like it before.',
-          `Over those sheets luck alone would show this less than ${chanceOf(sentence.verdict.p)}. Someone who does not know a fact is mostly slower, not quicker.`,
-        ],
-      };
-    }
-    case 'rushedThanUsual': {
-      const { wrong, of, quickS, otherS } = sentence.verdict;
-      return {
-        text: `Much quicker than usual and more often wrong: ${tenths(quickS)} to the first key where ${tenths(otherS)} is usual for ${who}, and ${wrong} of ${of} wrong.`,
-        how: [
-          'The same facts on the sheets of the last four weeks were set beside this sheet, fact by fact.',
-          'Hurry looks like this, and so does somebody else at the keys: you can rule that somebody helped. Asking a few aloud will show.',
-        ],
-      };
-    }
-    case 'rushedUnread': {
-      const { wrong, of } = sentence.verdict;
-      return {
-        text: `Answers were begun before the fact could be read: of ${of} answers ${wrong} such were wrong.`,
-        how: [
-          'Counted: first keys under 0.3 s after the card was there. Nobody reads and answers so soon.',
-          'That tells of guessing or playing with the keys, and nothing of the facts.',
-        ],
-      };
-    }
+    case 'rushedWrongQuicker':
+    case 'rushedThanUsual':
+    case 'rushedUnread':
+      return sayRushed(sentence, who);
     case 'flusteredSlower':
       return {
         text: `Over many days, not on this sheet alone: on days with the clock ${who} takes ${times(sentence.verdict)} as long over the same facts.`,
@@ -122,9 +100,10 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       };
     case 'slowHands': {
       const { mostAnswers, needed, keyedShare, restoringS } = sentence.verdict;
-      const more = restoringS === null ? '' : ` ${restoringS} s would bring every band into reach.`;
+      const more =
+        restoringS === null || !sentence.advises ? '' : ` ${restoringS} s would bring every band into reach.`;
       return {
-        text: `The answers come, but the keys take ${Math.round(keyedShare * 10)} tenths of the time: ${needed} right by the bell, for the two top bands, are out of reach at this pace.${more}`,
+        text: `The answers come, but the keys take about ${Math.round(keyedShare * 10)} tenths of the time: ${needed} right by the bell, where the two top bands begin, are out of reach at this pace.${more}`,
         how: [
           `From the numbers ${who} copied: with nothing to think, at most ${mostAnswers} answers can be entered in the time allowed.`,
           'The bands come from pencil and paper. Keys are another thing, and the allowance is yours to change.',
@@ -136,7 +115,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       return {
         text: `${right} of ${of} right, ${about(thinkS)} each, though the same facts have come quickly before: ${who} may know them and be checking.`,
         how: [
-          `Of ${ofBefore} earlier answers to them ${quickBefore} were right in under about 3 s.`,
+          `Of ${ofBefore} earlier answers to them ${quickBefore} were right in under about 3 s. Facts still new, and answers you called slips, are left out.`,
           'A slow child without errors may know and check. Counting again looks the same from outside: ask.',
         ],
       };
@@ -145,7 +124,9 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       return {
         text: 'This sheet went as usual.',
         how: [
-          sentence.timed ? 'The count is in one of the two top bands.' : 'At least nine in ten were right.',
+          sentence.timed
+            ? 'The count is in one of the two top bands, with which the day is done.'
+            : `At least nine in ten were right.${slipsLeftOut(sentence.slips)}`,
           'This is about this sheet alone. What shows only over many days stands under Over time.',
         ],
       };
@@ -188,30 +169,28 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       };
     case 'pauses':
       return {
-        text: `${capital(many(sentence.times, 'pause', 'pauses'))} inside answers, longer than ${who} needs between two keys.`,
+        text: `${capital(many(sentence.times, 'time', 'times'))} ${who} stopped in the middle of an answer, between two digits.`,
         how: [
-          'A gap between two digits longer than nine in ten gaps when numbers are only copied.',
-          'Thinking in mid-answer, mending, or looking up: the times don’t say which.',
+          `Counted: gaps between two digits that are longer than nine in ten of ${who}’s own when a number is only copied.`,
+          'Thinking in mid-answer, putting a digit right, or looking up: the times don’t say which.',
         ],
       };
   }
 }
 
 const clockDoubt =
-  'That it goes with the clock is not that the clock does it: only days drawn by lot can show that. Time of day, mood and set go with days as well.';
+  'That it goes with the clock does not mean that the clock does it: time of day, mood and set differ between days as well. Only a clock trial, its days drawn by lot, can show that.';
+
+/** What the parent's rulings did to a count. */
+function ruledOn({ accepted, slips }: { readonly accepted: number; readonly slips: number }): string {
+  const right =
+    accepted > 0 ? ` ${capital(inWords(accepted))} of them ${isOrAre(accepted)} right by your ruling.` : '';
+  return `${right}${slips > 0 ? ` ${capital(many(slips, 'wrong answer', 'wrong answers'))} you called ${slips === 1 ? 'a slip' : 'slips'}; in this count ${slips === 1 ? 'it stays' : 'they stay'} wrong.` : ''}`;
+}
 
 function wholeOf(count: number): string {
   if (count === 1) return 'The one fact';
   return count === 2 ? 'Both facts' : `All ${inWords(count)} facts`;
-}
-
-/** To hundredths under 3 s: there a tenth may be all the difference. */
-function fine(seconds: number): string {
-  return `${seconds.toFixed(seconds < 3 ? 2 : 1)} s`;
-}
-
-function tenths(seconds: number): string {
-  return `${seconds.toFixed(1)} s`;
 }
 
 function daysSide({ days, facts }: Flustered): string {
@@ -224,8 +203,4 @@ function times({ ratio }: Flustered): string {
 
 function shares({ rightWith, ofWith, rightWithout, ofWithout }: Flustered): string {
   return `${rightWith} of ${ofWith} with it, ${rightWithout} of ${ofWithout} without`;
-}
-
-function chanceOf(p: number | null): string {
-  return p !== null && p < 0.001 ? 'once in 1,000 times' : 'once in 100 times';
 }

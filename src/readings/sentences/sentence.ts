@@ -1,44 +1,70 @@
 import type { FactId } from '../../core/fact/fact';
 import type { NoClaim } from '../clock-effect/claim';
-import type { NotEnough } from '../facts/fact-reading';
+import type { TimeEffect } from '../clock-effect/time-effect';
+import type { FactReading, NotEnough } from '../facts/fact-reading';
 import type { Checking, Flustered, New, NotKnown, Rushed, SlowHands } from '../sitting-verdict/verdict';
 import type { Interval } from '../statistics/interval';
 
 type Of<K extends string, Evidence = unknown> = { readonly kind: K } & Readonly<Evidence>;
 
+/** A sheet's count; of the right ones `accepted` by the parent's ruling, of the wrong ones so many called slips. */
+interface Count {
+  readonly right: number;
+  readonly reached: number;
+  readonly length: number;
+  readonly accepted: number;
+  readonly slips: number;
+}
+
 /** What can be said of one sheet, each with its evidence. Times in seconds. */
 export type SheetSentence =
-  | Of<'byBell', { right: number; reached: number; length: number }>
-  | Of<'atEase', { right: number; reached: number; length: number }>
+  | Of<'byBell', Count>
+  | Of<'atEase', Count>
   | Of<'notCounted', { why: 'voided' | 'notOwnWork' }>
   | Of<'rows', { right: number; of: number; thinkS: number | null }>
   | Of<'notKnown', { verdict: NotKnown }>
   | Of<'new', { verdict: New }>
-  | Of<'rushedWrongQuicker', { verdict: Rushed }>
+  /** `advises`: a trial does not decide about the clock already. */
+  | Of<'rushedWrongQuicker', { verdict: Rushed; advises: boolean }>
   | Of<'rushedThanUsual', { verdict: Rushed }>
   | Of<'rushedUnread', { verdict: Rushed }>
   | Of<'flusteredSlower', { verdict: Flustered }>
   | Of<'flusteredLessRight', { verdict: Flustered }>
   | Of<'flusteredBoth', { verdict: Flustered }>
-  | Of<'slowHands', { verdict: SlowHands }>
+  | Of<'slowHands', { verdict: SlowHands; advises: boolean }>
   | Of<'checking', { verdict: Checking }>
-  | Of<'fine', { timed: boolean }>
+  | Of<'fine', { timed: boolean; slips: number }>
   | Of<'tooFew', { timed: boolean }>
   | Of<'nothingStandsOut'>
   | Of<'interrupted'>
   | Of<'noTimes'>
   | Of<'pauses', { times: number }>;
 
+/** What the word on a fact rests on: of `all` answers ever the `of` that decided, how the parent ruled on some. */
+export interface Counted {
+  readonly right: number;
+  readonly of: number;
+  readonly all: number;
+  readonly withoutClock: boolean;
+  readonly accepted: number;
+  readonly slips: number;
+}
+
 /** What can be said of facts. `sureness` is a chance, 0 to 1. */
 export type FactSentence =
-  | Of<'quick', { right: number; of: number; thinkS: number; atMost: boolean; sureness: number }>
-  | Of<'slow', { right: number; of: number; thinkS: number; sureness: number }>
-  | Of<'uneven', { right: number; of: number; sureness: number }>
-  | Of<'toLearn', { right: number; of: number; sureness: number }>
-  | Of<'notEnough', { answers: number; right: number; why: NotEnough }>
+  | Of<'quick', { counted: Counted; thinkS: number; atMost: boolean; sureness: number }>
+  | Of<'slow', { counted: Counted; thinkS: number; sureness: number }>
+  | Of<'uneven', { counted: Counted; unevenIn: FactReading['unevenIn']; sureness: number }>
+  | Of<'toLearn', { counted: Counted; sureness: number }>
+  | Of<'notEnough', { counted: Counted; why: NotEnough }>
+  /** Facts by their states: all there are, or those not counted apart. `hurried`: the last sheet with the clock was rushed. */
   | Of<
       'setFacts',
-      { facts: number; quick: number; slow: number; uneven: number; toLearn: number; tooFew: number }
+      Readonly<Record<'facts' | 'quick' | 'slow' | 'uneven' | 'toLearn', number>> &
+        Readonly<Record<'soFar' | 'fewAnswers' | 'oneDay', number>> & {
+          scope: 'all' | 'plain';
+          hurried: boolean;
+        }
     >
   /** `what` are the words for a kind of wrong answer. */
   | Of<'errorLift', { what: string; hits: number; of: number; expected: number; pMore: number }>;
@@ -48,17 +74,34 @@ export type TrendOf = 'facts' | 'digits' | 'count' | 'think';
 
 /** What can be said over time. */
 export type OverTimeSentence =
-  | Of<'ready', { quick: number; facts: number; lastRight: number; lastOf: number }>
+  /** The next set begins without the clock: now it is off, on, on and days with it go worse, or drawn by a trial. */
+  | Of<
+      'ready',
+      {
+        quick: number;
+        facts: number;
+        lastRight: number;
+        lastOf: number;
+        clock: 'off' | 'on' | 'costs' | 'drawn';
+      }
+    >
   | Of<'notReady', { quick: number; facts: number; heldBack: readonly FactId[]; isAccurate: boolean }>
   | Of<'timeIt', { lastRight: number; lastOf: number }>
   | Of<'timedTooSoon', { lastRight: number; lastOf: number }>
   | Of<
       'clockTimes',
-      { claim: 'slower' | 'faster'; ratio: number; interval: Interval | null; facts: number; days: number }
+      {
+        claim: 'slower' | 'faster';
+        ratio: number;
+        interval: Interval | null;
+        facts: number;
+        days: number;
+        rights: 'worse' | 'better' | null;
+      }
     >
   | Of<
       'clockAccuracy',
-      { claim: 'worse' | 'better'; worse: number; better: number; facts: number; isSooner: boolean }
+      { claim: 'worse' | 'better'; worse: number; better: number; facts: number; time: TimeEffect['claim'] }
     >
   | Of<
       'clockNoClaim',
@@ -66,8 +109,12 @@ export type OverTimeSentence =
     >
   | Of<'trialDone', { ratio: number; p: number; days: number; facts: number; orders: number }>
   | Of<'trialOpen', { days: number; left: number; isStopped: boolean }>
-  | Of<'trend', { of: TrendOf; withClock: boolean; perWeek: number; interval: Interval; sittings: number }>
-  | Of<'noTrend', { of: TrendOf; withClock: boolean; why: 'tooFew' | 'ceiling' }>
+  | Of<'trend', { of: TrendOf; withClock: boolean; perWeek: number; interval: Interval; sheets: number }>
+  /** Of the newest stretch of sheets; `isFirst` where nothing ever changed. */
+  | Of<
+      'noTrend',
+      { of: TrendOf; withClock: boolean; why: 'tooFew' | 'ceiling'; sheets: number; isFirst: boolean }
+    >
   | Of<'keypad', { mostAnswers: number; allowanceS: number; bands: number; restoringS: number | null }>
   | Of<'noHandTime'>;
 

@@ -37,10 +37,9 @@ export function percent(share: number): string {
   return `${Math.round(share * 100)} in 100`;
 }
 
-/** How sure, in words. */
-export function sure(sureness: number): string {
-  if (sureness >= 0.975) return 'very sure';
-  return sureness >= 0.9 ? 'sure' : 'fairly sure';
+/** `is` for one, else `are`. */
+export function isOrAre(count: number): string {
+  return count === 1 ? 'is' : 'are';
 }
 
 const mostListed = 4;
@@ -53,5 +52,16 @@ export function listed(facts: readonly FactId[]): string {
   });
   const rest = written.length - mostListed;
   if (rest > 1) return `${written.slice(0, mostListed).join(', ')} and ${rest} more`;
-  return written.length < 2 ? written.join('') : `${written.slice(0, -1).join(', ')} and ${written.at(-1)}`;
+  return listedWords(written);
+}
+
+/** That answers the parent called slips were left out of a count; nothing where there are none. */
+export function slipsLeftOut(slips: number): string {
+  if (slips === 0) return '';
+  return ` ${capital(inWords(slips))} that you called ${slips === 1 ? 'a slip is' : 'slips are'} not counted.`;
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listedWords(parts: readonly string[]): string {
+  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }

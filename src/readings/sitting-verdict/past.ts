@@ -24,7 +24,7 @@ interface Growing {
   answers: Answer[];
 }
 
-/** What came before, growing sheet by sheet. Extra rows are left out: they can only look better. */
+/** What came before, growing sheet by sheet. Left out are extra rows, which can only look better, and slips of the keys. */
 export class Past {
   readonly #facts = new Map<FactId, Growing>();
 
@@ -34,8 +34,8 @@ export class Past {
 
   add(answers: readonly Answer[]): void {
     for (const answer of answers) {
-      const { fact, day, outcome, onRow } = answer;
-      if (onRow) continue;
+      const { fact, day, outcome, onRow, slip } = answer;
+      if (onRow || slip === true) continue;
       const right = outcome === 'right';
       let own = this.#facts.get(fact.id);
       if (!own) {

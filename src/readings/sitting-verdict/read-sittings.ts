@@ -1,3 +1,4 @@
+import type { Marked, MarkedPlace } from '../../core/marking/marked';
 import type { Id } from '../../core/record/stamp';
 import { thinkOf } from '../child-log/answer';
 import type { ChildLog, ReadSat } from '../child-log/child-log';
@@ -80,12 +81,14 @@ function readingOf(sheet: Sheet, verdicts: SittingReading['verdicts']): SittingR
     sitting: sat.id,
     day: sat.day,
     timed: sat.clock !== null,
+    drawn: sat.trial !== undefined,
     lookBack: sat.lookBack ?? false,
     length: marked.places.length,
     right: marked.right,
     rightByBell: marked.rightByBell,
     reached: marked.reached,
     wrong: marked.wrong,
+    ...ruledIn(marked, sat.clock !== null),
     skipped: marked.skipped,
     band: marked.band,
     noBand: marked.noBand,
@@ -93,6 +96,14 @@ function readingOf(sheet: Sheet, verdicts: SittingReading['verdicts']): SittingR
     rows: rowsAfter(log, sat.id),
     pausesInside: pausesOf(sheet),
     verdicts,
+  };
+}
+
+function ruledIn({ places }: Marked, timed: boolean): Pick<SittingReading, 'accepted' | 'slips'> {
+  const isCounted = ({ outcome, byBell }: MarkedPlace) => outcome === 'right' && (byBell || !timed);
+  return {
+    accepted: places.filter((place) => place.accepted && isCounted(place)).length,
+    slips: places.filter(({ outcome, slip }) => outcome === 'wrong' && slip === true).length,
   };
 }
 

@@ -59,10 +59,24 @@ export function wrongQuicker(sheets: readonly ReadSat[]): number {
 
 /** Whether a sheet was rushed; `last` are the sheets of the same kind shortly before it. */
 export function rushed(sheet: Sheet, last: readonly ReadSat[]): Rushed | null {
-  return begunUnread(sheet) ?? quickerThanUsual(sheet) ?? wrongCameQuicker(sheet, last);
+  const found = begunUnread(sheet) ?? quickerThanUsual(sheet) ?? wrongCameQuicker(sheet, last);
+  if (!found) return null;
+  const slips = sheet.read.answers.filter(({ slip }) => slip === true).length;
+  return { name: 'rushed', ...found, leftS: leftS(sheet), slips };
 }
 
-function wrongCameQuicker({ read }: Sheet, last: readonly ReadSat[]): Rushed | null {
+/** What was found, before what holds of every rushed sheet is added. */
+type Found = Omit<Rushed, 'name' | 'leftS' | 'slips'>;
+
+/** Of the allowance, s, once the last card was done; `null` where the bell came first. */
+function leftS({ sat, read }: Sheet): number | null {
+  const { places } = read.marked;
+  if (!sat.clock || places.some(({ atMs }) => atMs === null)) return null;
+  const left = sat.clock.allowanceMs - Math.max(...places.map(({ atMs }) => atMs ?? 0));
+  return left > 0 ? left / 1000 : null;
+}
+
+function wrongCameQuicker({ read }: Sheet, last: readonly ReadSat[]): Found | null {
   if (read.marked.wrong < fewestWrong.among) return null;
   const own = occasionOf(read);
   const [wrongMs, rightMs] = [median(own.some), median(own.others)];
@@ -71,20 +85,21 @@ function wrongCameQuicker({ read }: Sheet, last: readonly ReadSat[]): Rushed | n
   const alone = rushingOf(timesOf(read.answers)).pQuicker;
   if (alone > shown.chance) return null;
   const isPlain = own.some.length >= fewestWrong.alone && alone <= alpha.sheet;
-  const together = lowerOverOccasions([...last, read].map(ranksOf));
+  const ranks = [...last, read].flatMap((one) => ranksOf(one) ?? []);
+  const together = lowerOverOccasions(ranks);
   if (!isPlain && together > alpha.last) return null;
   return {
-    name: 'rushed',
     by: 'wrongQuicker',
     wrong: own.some.length,
     of: own.some.length + own.others.length,
     quickS: wrongMs / 1000,
     otherS: rightMs / 1000,
-    p: isPlain ? Math.min(alone, together) : together,
+    p: isPlain ? alone : together,
+    sheets: isPlain ? 1 : ranks.length,
   };
 }
 
-function quickerThanUsual(sheet: Sheet): Rushed | null {
+function quickerThanUsual(sheet: Sheet): Found | null {
   if (sheet.read.marked.wrong < fewestWrong.usual) return null;
   const beside = sheet.read.answers.flatMap((answer) => besideUsual(answer, sheet));
   const wrong = beside.filter(({ answer }) => answer.outcome !== 'right').length;
@@ -100,20 +115,20 @@ function quickerThanUsual(sheet: Sheet): Rushed | null {
   const [quickMs, otherMs] = [median(nowMs), median(usualMs)];
   if (p > alpha.usual || quickMs === null || otherMs === null) return null;
   return {
-    name: 'rushed',
     by: 'quickerThanUsual',
     wrong,
     of: beside.length,
     quickS: quickMs / 1000,
     otherS: otherMs / 1000,
     p,
+    sheets: 1,
   };
 }
 
 /** A timed answer beside the earlier ones to its fact: how many near enough, how many of them wrong, and their times. */
 function besideUsual(answer: Answer, { past, day, sat }: Sheet) {
-  const { fact, firstKeyMs, where } = answer;
-  if (firstKeyMs === null) return [];
+  const { fact, firstKeyMs, where, slip } = answer;
+  if (firstKeyMs === null || slip === true) return [];
   const timesMs: number[] = [];
   let [near, nearWrong] = [0, 0];
   for (const one of past.of(fact.id).answers) {
@@ -125,7 +140,7 @@ function besideUsual(answer: Answer, { past, day, sat }: Sheet) {
   return timesMs.length === 0 ? [] : [{ answer, firstKeyMs, near, nearWrong, timesMs }];
 }
 
-function begunUnread({ read }: Sheet): Rushed | null {
+function begunUnread({ read }: Sheet): Found | null {
   if (read.marked.wrong < unread.wrong) return null;
   const given = timesOf(read.answers);
   const soon = given.filter(({ firstKeyMs }) => firstKeyMs < rapidGuessMs);
@@ -134,7 +149,7 @@ function begunUnread({ read }: Sheet): Rushed | null {
   const ms = (of: typeof given) => (median(of.map(({ firstKeyMs }) => firstKeyMs)) ?? 0) / 1000;
   const quickS = ms(soon);
   const otherS = ms(given.filter(({ firstKeyMs }) => firstKeyMs >= rapidGuessMs));
-  return { name: 'rushed', by: 'unread', wrong, of: given.length, quickS, otherS, p: null };
+  return { by: 'unread', wrong, of: given.length, quickS, otherS, p: null, sheets: 1 };
 }
 
 /** Answers given in digits; what the parent calls a slip of the keys was no hurried thought. */

@@ -15,6 +15,8 @@ export interface SittingReading {
   readonly sitting: Id;
   readonly day: Day;
   readonly timed: boolean;
+  /** A day of a clock trial, which decides about the clock by itself. */
+  readonly drawn: boolean;
   /** A look back at kept sets, without the clock. */
   readonly lookBack: boolean;
   readonly length: number;
@@ -22,6 +24,9 @@ export interface SittingReading {
   readonly rightByBell: number;
   readonly reached: number;
   readonly wrong: number;
+  /** Right by the parent's ruling, among those that count as right; and wrong ones that the parent called a slip. */
+  readonly accepted: number;
+  readonly slips: number;
   readonly skipped: number;
   readonly band: Band | null;
   readonly noBand: NoBand | null;

@@ -32,8 +32,13 @@ export interface Rushed {
   readonly quickS: number;
   /** Of the right answers, or the usual time for the same facts. */
   readonly otherS: number;
-  /** How likely by chance; `null` where it was counted, not tested. */
+  /** How likely by chance on so many `sheets` taken together; `null` where it was counted, not tested. */
   readonly p: number | null;
+  readonly sheets: number;
+  /** What was left of the allowance when the last card was done; `null` where the bell ended it, or without a clock. */
+  readonly leftS: number | null;
+  /** Wrong answers the parent called a slip, which are left out. */
+  readonly slips: number;
 }
 
 /** The same facts on days with the clock and days without, as of the last look at them. */

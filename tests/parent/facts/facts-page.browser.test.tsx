@@ -1,13 +1,35 @@
 import { within } from '@testing-library/preact';
 import { expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
+import { markSat } from '../../../src/core/marking/mark-sat';
+import { defaultChildSettings } from '../../../src/core/record/settings';
 import { place } from '../../../src/parent/place';
 import { findings } from '../axe';
-import { boatDesk } from '../boat-desk';
-import { fakeDesk } from '../fake-desk';
+import { boatDesk, crew } from '../boat-desk';
+import { type FakeDesk, fakeDesk } from '../fake-desk';
 import { twoChildren } from '../made-household';
 import { openPages } from '../open-pages';
 import { until } from '../until';
+
+/** The parent's acceptance of Teo's last wrong answer on a sheet, and its fact. */
+function lastWrongOf(desk: FakeDesk) {
+  const sittings = desk.history.value?.children.get(crew.teo.id)?.sittings ?? [];
+  for (const { sat, rulings } of sittings.toReversed()) {
+    if (sat.purpose !== 'sheet') continue;
+    const { places } = markSat(sat, rulings, defaultChildSettings.limits);
+    const wrong = places.find(({ outcome }) => outcome === 'wrong');
+    if (!wrong) continue;
+    const ruling = {
+      kind: 'ruled',
+      child: crew.teo.id,
+      target: sat.id,
+      targetDay: sat.day,
+      ruling: { what: 'accept', place: wrong.place },
+    } as const;
+    return { ruling, fact: wrong.prompt };
+  }
+  throw new Error('Teo is never wrong');
+}
 
 async function factsOf(child: string) {
   const view = await openPages(boatDesk(), 'facts');
@@ -24,6 +46,27 @@ test('sentences stand first, then the grid, then the same as a table', async () 
   expect(section.textContent).toMatch(/Of \d+ facts: \d+ quick/);
 });
 
+test('the first sentence is a total over all operations', async () => {
+  const { container } = await factsOf('Juniper');
+  const first = container.querySelector('.said-reading p')?.textContent ?? '';
+  expect(first).toMatch(/^In all \d+ of \d+ facts met so far are known, \d+ of them quickly[;.]/);
+  const [known = 0, met = 0] = [...first.matchAll(/\d+/g)].map(([number]) => Number(number));
+  expect(met).toBe(container.querySelectorAll('.state-grid [data-met="true"]').length);
+  const words = [...container.querySelectorAll('.state-grid .word')].map(({ textContent }) => textContent);
+  expect(known).toBe(words.filter((word) => word === 'quick' || word === 'slow').length);
+});
+
+test('an answer that the parent accepted is right by the parent’s ruling in the fact’s history', async () => {
+  const desk = boatDesk();
+  const { ruling, fact } = lastWrongOf(desk);
+  await desk.record([ruling]);
+  const view = await openPages(desk, 'facts');
+  await userEvent.click(await view.findByRole('button', { name: 'Teo' }));
+  await until(() => expect(view.container.querySelector(`[data-fact="${fact}"]`)).not.toBeNull());
+  await userEvent.click(view.container.querySelector(`[data-fact="${fact}"]`) as HTMLElement);
+  await view.findByText('right by your ruling');
+});
+
 test('every fact is told by a shape and a word, and says so; no two states have one shape', async () => {
   const { container } = await factsOf('Teo');
   const shapes = new Map<string, string>();
@@ -31,7 +74,9 @@ test('every fact is told by a shape and a word, and says so; no two states have 
   expect(cells.length).toBeGreaterThan(40);
   for (const cell of cells) {
     const says = cell.getAttribute('aria-label') ?? '';
-    expect(says).toMatch(/ = \d+, (quick|slow|uneven|to learn|too few answers, or can’t tell yet)/);
+    expect(says).toMatch(
+      / = \d+, (quick|slow|uneven|to learn|too few answers|too few days|right so far|can’t tell yet)/,
+    );
     const state = says.split(', ')[1] ?? '';
     const shape = cell.querySelector('svg')?.innerHTML ?? '';
     expect(shape).not.toBe('');
@@ -47,8 +92,8 @@ test('every fact is told by a shape and a word, and says so; no two states have 
 test('facts never met are marked by a word, ties and facts with 0 or 1 apart', async () => {
   const { getByRole } = await factsOf('Juniper');
   const grid = within(getByRole('grid'));
-  grid.getByRole('button', { name: '49: 49 ÷ 7 = 7, not met yet, same numbers' });
-  grid.getByRole('button', { name: /^0: 0 ÷ 9 = 0, not met yet, with 0 or 1$/ });
+  grid.getByRole('button', { name: '49: 49 ÷ 7 = 7, never met yet, same numbers' });
+  grid.getByRole('button', { name: /^0: 0 ÷ 9 = 0, never met yet, with 0 or 1$/ });
   expect(getByRole('region', { name: 'Division' }).textContent).toMatch(
     /Facts with the same number twice, counted apart: \d+ of \d+ quick and right/,
   );

@@ -37,7 +37,7 @@ test('a sitting stands answer by answer: fact, given, outcome in words, first ke
   expect(rows[5]?.slice(0, 4)).toEqual(['6', '6 × 7', '–', 'skipped']);
   expect(rows[16]?.[3]).toBe('right, after the bell');
   expect(rows[24]?.[3]).toBe('not reached');
-  expect(container.textContent).toContain('14 right by the bell of 25: Loose, 10 to 14.');
+  expect(container.textContent).toContain('Loose is 10 to 14 right by the bell of 25.');
 });
 
 test('every key is shown with its time on request', async () => {
@@ -55,12 +55,12 @@ test('an accepted answer counts by the bell; undo takes it back, redo brings it 
   expect(rulings(desk)).toEqual([
     { kind: 'ruled', child: 'teo', target, targetDay: '2026-11-25', ruling: { what: 'accept', place: 3 } },
   ]);
-  await until(() => expect(band()).toContain('15 right by the bell of 25: Even, 15 to 19.'));
+  await until(() => expect(band()).toContain('Even is 15 to 19 right by the bell of 25.'));
   await press(/^Undo: No\. 4/);
-  await until(() => expect(band()).toContain('14 right by the bell of 25: Loose'));
+  await until(() => expect(band()).toContain('Loose is '));
   await findByRole('button', { name: /^Redo: No\. 4/ });
   await press(/^Redo: No\. 4/);
-  await until(() => expect(band()).toContain('15 right by the bell of 25: Even'));
+  await until(() => expect(band()).toContain('Even is '));
   expect(desk.drafts.map(({ kind }) => kind)).toEqual(['ruled', 'undone', 'undone']);
 });
 
@@ -88,7 +88,7 @@ test('an interrupted sitting has no band until the parent gives it one', async (
   const { press, band } = await readTeos([], teosSheet({ away }));
   expect(band()).toContain('It was interrupted, so it has no band unless you give it one.');
   await press('Give it its band');
-  await until(() => expect(band()).toContain('right by the bell of 25: Loose'));
+  await until(() => expect(band()).toContain('Loose is '));
 });
 
 test('a sitting of the wrong child is moved, and moved back by undo', async () => {
@@ -192,7 +192,7 @@ test('after a ruling on an answer the focus is on that row’s Undo, which takes
   await until(() => expect(document.activeElement?.getAttribute('aria-label')).toBe('Undo: 4, 4 × 7'));
   expect(document.activeElement?.closest('tr')?.textContent).toContain('right by your ruling');
   await userEvent.keyboard('{Enter}');
-  await until(() => expect(band()).toContain('14 right by the bell of 25: Loose'));
+  await until(() => expect(band()).toContain('Loose is '));
   await until(() => expect(container.querySelector('tr:focus-within')?.textContent).toContain('4 × 7'));
 });
 

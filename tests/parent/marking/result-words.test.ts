@@ -24,15 +24,15 @@ function timed(right: number, length: number): Sat {
 }
 
 test('the band is told with its count and its limits (common practice, no source)', () => {
-  expect(bandSentence(mark(timed(14, 25)), names)).toBe('14 right by the bell of 25: Loose, 10 to 14.');
-  expect(bandSentence(mark(timed(9, 25)), names)).toBe('9 right by the bell of 25: Thin, under 10.');
-  expect(bandSentence(mark(timed(15, 25)), names)).toBe('15 right by the bell of 25: Even, 15 to 19.');
-  expect(bandSentence(mark(timed(25, 25)), names)).toBe('25 right by the bell of 25: Firm, 20 to 25.');
+  expect(bandSentence(mark(timed(14, 25)), names)).toBe('Loose is 10 to 14 right by the bell of 25.');
+  expect(bandSentence(mark(timed(9, 25)), names)).toBe('Thin is under 10 right by the bell of 25.');
+  expect(bandSentence(mark(timed(15, 25)), names)).toBe('Even is 15 to 19 right by the bell of 25.');
+  expect(bandSentence(mark(timed(25, 25)), names)).toBe('Firm is 20 to 25 right by the bell of 25.');
 });
 
 test('for another length the limits are scaled and rounded up', () => {
-  expect(bandSentence(mark(timed(6, 10)), names)).toBe('6 right by the bell of 10: Even, 6 to 7.');
-  expect(bandSentence(mark(timed(8, 10)), names)).toBe('8 right by the bell of 10: Firm, 8 to 10.');
+  expect(bandSentence(mark(timed(6, 10)), names)).toBe('Even is 6 to 7 right by the bell of 10.');
+  expect(bandSentence(mark(timed(8, 10)), names)).toBe('Firm is 8 to 10 right by the bell of 10.');
 });
 
 test('a renamed band is called by its new name', () => {

@@ -55,7 +55,7 @@ test('a prompt is written with its sign; a number to copy says so', () => {
 
 test('the way of a sitting is one sentence', () => {
   expect(waySentence(teosSheet() as Sat)).toBe(
-    '25 facts, 45 s on the clock, seen as a thread; ended by the bell.',
+    '25 facts, 45 s on the clock, seen as a thread drawn out along the screen; ended by the bell.',
   );
   expect(waySentence(wrensSheet() as Sat)).toBe('Ten facts, without a clock; finished.');
 });

@@ -3,6 +3,7 @@ import { scaleLimit } from '../../../src/core/marking/band';
 import { median } from '../../../src/core/marking/median';
 import { causesOverTime } from '../../../src/parent/over-time/cause-shares';
 import { bandLines, countsAtEase } from '../../../src/parent/over-time/counts';
+import { interruptedSheets } from '../../../src/parent/over-time/interrupted';
 import { minutesADay } from '../../../src/parent/over-time/minutes';
 import { cutStretches, isWithin } from '../../../src/parent/over-time/span';
 import { thinkTimes } from '../../../src/parent/over-time/think-times';
@@ -49,6 +50,34 @@ test('time away from the screen is no minute of sitting: Juniper’s lock took o
   const day = minutesADay(juniper.log.sats).find((one) => one.day === away?.ruled.sat.day);
   expect(away?.ruled.sat.endedMs).toBeGreaterThan(240_000);
   expect(day?.minutes).toBeLessThan(2.5);
+});
+
+test('a sheet left before its end has its count and its day, and stands in no line', () => {
+  const found = interruptedSheets(juniper.log.sats, true);
+  expect(found).toHaveLength(1);
+  const away = juniper.log.sats.find(({ ruled: { sat } }) => sat.purpose === 'sheet' && sat.away.length > 0);
+  expect(found[0]).toEqual({
+    day: away?.ruled.sat.day,
+    value: away?.marked.rightByBell,
+    length: away?.marked.places.length,
+  });
+  const inLines = juniper.rates.flatMap(({ stretches }) => stretches.flatMap(({ points }) => points));
+  expect(inLines.map(({ day }) => day)).not.toContain(found[0]?.day);
+  // Wren's was ruled out by the parent.
+  expect(interruptedSheets(wren.log.sats, false)).toEqual([]);
+});
+
+test('on the boat a stretch breaks where a set ends and nowhere else: look-backs in between cut nothing', () => {
+  for (const { log, rates } of [wren, teo, juniper]) {
+    const lines = [...rates.map(({ stretches }) => stretches), countsAtEase(log.sats), thinkTimes(log.sats)];
+    for (const stretches of lines) {
+      for (const [index, { changed }] of stretches.entries())
+        expect(changed).toEqual(index === 0 ? [] : ['set']);
+      const sets = stretches.map(({ points }) => points[0]?.conditions.set);
+      expect(sets).not.toContain(null);
+      expect(new Set(sets).size).toBe(stretches.length);
+    }
+  }
 });
 
 test('think times come from sheets without the clock alone', () => {

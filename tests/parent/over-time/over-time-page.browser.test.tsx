@@ -62,11 +62,38 @@ test('no line crosses a change of conditions', async () => {
     const breaks = [...chart.querySelectorAll('.break')].map((one) =>
       Number(/M([\d.]+)/.exec(one.getAttribute('d') ?? '')?.[1]),
     );
-    for (const line of chart.querySelectorAll('.trend path, .perhaps path, .level path')) {
+    for (const line of chart.querySelectorAll('.trend path, .level path')) {
       const [from, to] = [...(line.getAttribute('d') ?? '').matchAll(/[ML]([\d.]+)/g)].map(([, x]) =>
         Number(x),
       );
       expect(breaks.some((at) => at > (from ?? 0) + 1 && at < (to ?? 0) - 1)).toBe(false);
+    }
+  }
+});
+
+test('an interrupted sheet has a mark of its own and its word in the legend and the table', async () => {
+  const { container } = await overTimeOf('Juniper');
+  const figure = [...container.querySelectorAll('figure')].find((one) =>
+    one.textContent?.startsWith('Right by the bell'),
+  );
+  const shapes = [...(figure?.querySelectorAll('.chart-frame .mark') ?? [])].map((mark) =>
+    mark.getAttribute('d'),
+  );
+  expect(new Set(shapes).size).toBe(2);
+  expect(figure?.querySelector('.legend')?.textContent).toContain('interrupted: its count says little');
+  const details = figure?.querySelector('details');
+  if (details) details.open = true;
+  await until(() => expect(figure?.querySelector('tbody')?.textContent).toContain('interrupted'));
+});
+
+test('no line is drawn where the sentence says too few, or neither rising nor falling', async () => {
+  for (const child of ['Wren', 'Teo', 'Juniper']) {
+    const { container } = await overTimeOf(child);
+    expect(container.querySelectorAll('.perhaps')).toHaveLength(0);
+    for (const chart of container.querySelectorAll('.charts > div')) {
+      const says = chart.querySelector('.said-reading')?.textContent ?? '';
+      const lines = chart.querySelectorAll('.trend').length;
+      if (/too few|neither clearly/.test(says) && !/before the change/.test(says)) expect(lines).toBe(0);
     }
   }
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { childReading } from '../../../src/parent/reading/child-reading';
-import { saidOfClockCost } from '../../../src/parent/reading/said';
+import { saidOfClockCost, saidOfReadiness } from '../../../src/parent/reading/said';
 import { boatDesk, crew } from '../boat-desk';
 
 const desk = boatDesk();
@@ -23,6 +23,11 @@ test('beside a sheet that was rushed nothing is said of what the clock costs', (
   for (const sheet of rushed) expect(saidOfClockCost(reading, sheet)).toEqual([]);
 });
 
-test('days with the clock that go worse are told where no sheet says otherwise', () => {
-  expect(saidOfClockCost(readingOf(crew.juniper.id), null).length).toBeGreaterThan(0);
+test('where moving on is proposed, days with the clock that go worse are told with it and not beside it', () => {
+  const reading = readingOf(crew.juniper.id);
+  expect(reading.readiness?.isReady).toBe(true);
+  expect(saidOfClockCost(reading, null)).toEqual([]);
+  expect(saidOfReadiness(reading).map(({ text }) => text)).toEqual([
+    expect.stringContaining('begins without the clock, which suits Juniper: days with it go worse'),
+  ]);
 });

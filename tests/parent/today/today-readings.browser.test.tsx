@@ -103,13 +103,29 @@ function slowCopies(): readonly Draft[] {
   ];
 }
 
+/** With the one above, fifty answers right: the set is accurate. */
+const another: Draft = madeSat(sevens, allRight(sevens, 1500), {
+  child: 'teo',
+  set: 'times-7',
+  day: '2026-11-23',
+});
+
 test('where hands are too slow for a band it warns, and one tap allows the time that restores it', async () => {
-  const desk = fakeDesk('2026-11-25', [...twoChildren, ...slowCopies(), sheet]);
+  const desk = fakeDesk('2026-11-25', [...twoChildren, ...slowCopies(), another, sheet]);
   const { says, press } = await cardOf(desk, 'Teo');
   await says(/out of reach by keying alone/);
   await press(/^Allow \d+ s from now on$/);
   await until(() => expect(childOf(desk, 'teo')?.settings.allowanceS).toBeGreaterThan(45));
   await until(() => expect(buttonOf(document.body, /^Allow/)).toBeUndefined());
+});
+
+test('where the clock had better be off, slow hands get no more seconds with it', async () => {
+  const { says, card } = await cardOf(
+    fakeDesk('2026-11-25', [...twoChildren, ...slowCopies(), sheet]),
+    'Teo',
+  );
+  await says(/better leave it off for now/);
+  expect(card.textContent).not.toMatch(/out of reach|Allow \d+ s/);
 });
 
 test('hands that were never measured get no warning', async () => {

@@ -212,6 +212,69 @@ describe('many answers', () => {
   });
 });
 
+describe('a fact that was never wrong', () => {
+  const every = Array.from({ length: 15 }, (_, at) => at);
+  const clock = { allowanceMs: 45_000, sight: 'thread' } as const;
+
+  it('in 15 answers has a word, however weak its set and its turn-around, whichever days had the clock', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 700, max: 9000 }),
+        fc.integer({ min: 1, max: 4 }),
+        fc.array(fc.boolean(), { minLength: 15, maxLength: 15 }),
+        (ms, wrongEvery, clocks) => {
+          const sats = every.map((at) =>
+            sheetOf(
+              at,
+              [
+                right(ms + 40 * at),
+                ['mul-8-7', 1200, at % wrongEvery === 0 ? '54' : '56'],
+                ...others.map((fact): Did => [fact, 1200, at % wrongEvery === 0 ? '1' : '24']),
+              ],
+              clocks[at] ? { clock } : {},
+            ),
+          );
+          const reading = readFacts(logOf([copiesAt(0, 400), ...sats], [...set, 'mul-8-7'])).get(asked);
+          expect(reading?.state).not.toBe('notEnough');
+          expect(reading).toMatchObject({ answers: 15, right: 15 });
+        },
+      ),
+      { numRuns: 25 },
+    );
+  });
+
+  it('now quick and now slow is uneven in its pace, not in coming right', () => {
+    const reading = read(every.map((at) => right(at % 2 === 0 ? 2600 : 4600)));
+    expect(reading).toMatchObject({ state: 'uneven', unevenIn: 'pace' });
+  });
+
+  it('on days of both kinds is not held back by those with the clock', () => {
+    const sats = every.slice(0, 10).map((at) => sheetOf(at, [right(1200)], at % 2 === 0 ? { clock } : {}));
+    expect(readFacts(logOf([copiesAt(0, 400), ...sats], set)).get(asked)?.state).toBe('quick');
+  });
+});
+
+describe('what a word rests on', () => {
+  it('is told with the slips left out and the answers accepted', () => {
+    const missed = days([...times(9, right(1200)), wrong]);
+    const at = missed.at(-1);
+    const rule = (rulings: Partial<typeof noRulings>) =>
+      readFacts(logOf(missed, set, {}, (sat) => (sat === at ? { ...noRulings, ...rulings } : noRulings))).get(
+        asked,
+      );
+    const place = others.length;
+    expect(rule({})).toMatchObject({ slips: 0, spoken: { right: 9, of: 10, accepted: 0 } });
+    expect(rule({ slips: new Map([[place, true]]) })).toMatchObject({
+      slips: 1,
+      spoken: { right: 9, of: 9, accepted: 0 },
+    });
+    expect(rule({ accepted: new Set([place]) })).toMatchObject({
+      slips: 0,
+      spoken: { right: 10, of: 10, accepted: 1 },
+    });
+  });
+});
+
 describe('kinds of facts', () => {
   it('ties, and 0 and 1, are told apart', () => {
     const sats = [

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { NotEnough } from '../../../src/readings/facts/fact-reading';
 import { say, sentenceKinds } from '../../../src/readings/sentences/say';
-import type { Sentence } from '../../../src/readings/sentences/sentence';
+import type { Counted, Sentence } from '../../../src/readings/sentences/sentence';
 import { unbroken } from '../../../src/readings/sentences/wording';
 import type { Flustered, Rushed } from '../../../src/readings/sitting-verdict/verdict';
 
@@ -11,7 +12,10 @@ const rushed = (by: Rushed['by']): Rushed => ({
   of: 24,
   quickS: 0.8,
   otherS: 1.4,
-  p: 0.003,
+  p: 0.0003,
+  sheets: 8,
+  leftS: 9.4,
+  slips: 0,
 });
 const flustered = (by: Flustered['by']): Flustered => ({
   name: 'flustered',
@@ -24,12 +28,13 @@ const flustered = (by: Flustered['by']): Flustered => ({
   days: 8,
   facts: 14,
 });
+const counted: Counted = { right: 11, of: 12, all: 12, withoutClock: false, accepted: 0, slips: 0 };
 const interval = { low: -0.2, high: 1.4 };
 
 /** One of each kind. */
 const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } = {
-  byBell: { kind: 'byBell', right: 14, reached: 16, length: 25 },
-  atEase: { kind: 'atEase', right: 24, reached: 25, length: 25 },
+  byBell: { kind: 'byBell', right: 14, reached: 16, length: 25, accepted: 0, slips: 0 },
+  atEase: { kind: 'atEase', right: 24, reached: 25, length: 25, accepted: 0, slips: 0 },
   notCounted: { kind: 'notCounted', why: 'voided' },
   rows: { kind: 'rows', right: 5, of: 5, thinkS: 2.1 },
   notKnown: {
@@ -37,7 +42,7 @@ const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } 
     verdict: { name: 'notKnown', facts: ['mul-7-8', 'mul-6-7'], before: { of: 10, right: 4, quick: 1 } },
   },
   new: { kind: 'new', verdict: { name: 'new', facts: ['mul-7-8', 'mul-6-7'], troubled: 3 } },
-  rushedWrongQuicker: { kind: 'rushedWrongQuicker', verdict: rushed('wrongQuicker') },
+  rushedWrongQuicker: { kind: 'rushedWrongQuicker', verdict: rushed('wrongQuicker'), advises: true },
   rushedThanUsual: { kind: 'rushedThanUsual', verdict: rushed('quickerThanUsual') },
   rushedUnread: { kind: 'rushedUnread', verdict: rushed('unread') },
   flusteredSlower: { kind: 'flusteredSlower', verdict: flustered('slower') },
@@ -46,25 +51,31 @@ const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } 
   slowHands: {
     kind: 'slowHands',
     verdict: { name: 'slowHands', mostAnswers: 18, needed: 15, keyedShare: 0.7, restoringS: 62 },
+    advises: true,
   },
   checking: {
     kind: 'checking',
     verdict: { name: 'checking', right: 20, of: 20, thinkS: 3.8, quickBefore: 40, ofBefore: 90 },
   },
-  fine: { kind: 'fine', timed: true },
+  fine: { kind: 'fine', timed: true, slips: 0 },
   tooFew: { kind: 'tooFew', timed: true },
   nothingStandsOut: { kind: 'nothingStandsOut' },
   interrupted: { kind: 'interrupted' },
   noTimes: { kind: 'noTimes' },
   pauses: { kind: 'pauses', times: 6 },
-  quick: { kind: 'quick', right: 12, of: 12, thinkS: 0.9, atMost: false, sureness: 0.97 },
-  slow: { kind: 'slow', right: 11, of: 12, thinkS: 4.2, sureness: 0.91 },
-  uneven: { kind: 'uneven', right: 6, of: 11, sureness: 0.88 },
-  toLearn: { kind: 'toLearn', right: 1, of: 6, sureness: 0.95 },
-  notEnough: { kind: 'notEnough', answers: 2, right: 2, why: 'fewAnswers' },
-  setFacts: { kind: 'setFacts', facts: 17, quick: 9, slow: 3, uneven: 1, toLearn: 2, tooFew: 1 },
+  quick: { kind: 'quick', counted, thinkS: 0.9, atMost: false, sureness: 0.97 },
+  slow: { kind: 'slow', counted, thinkS: 4.2, sureness: 0.91 },
+  uneven: { kind: 'uneven', counted, unevenIn: 'right', sureness: 0.88 },
+  toLearn: { kind: 'toLearn', counted: { ...counted, right: 1 }, sureness: 0.95 },
+  notEnough: { kind: 'notEnough', counted: { ...counted, right: 2, of: 2, all: 2 }, why: 'fewAnswers' },
+  setFacts: {
+    kind: 'setFacts',
+    scope: 'plain',
+    hurried: false,
+    ...{ facts: 17, quick: 9, slow: 3, uneven: 1, toLearn: 2, soFar: 0, fewAnswers: 1, oneDay: 0 },
+  },
   errorLift: { kind: 'errorLift', what: 'off by one', hits: 14, of: 17, expected: 0.3, pMore: 0.0001 },
-  ready: { kind: 'ready', quick: 16, facts: 17, lastRight: 48, lastOf: 50 },
+  ready: { kind: 'ready', quick: 16, facts: 17, lastRight: 48, lastOf: 50, clock: 'costs' },
   notReady: { kind: 'notReady', quick: 9, facts: 17, heldBack: ['mul-7-8'], isAccurate: true },
   timeIt: { kind: 'timeIt', lastRight: 46, lastOf: 50 },
   timedTooSoon: { kind: 'timedTooSoon', lastRight: 20, lastOf: 30 },
@@ -75,8 +86,9 @@ const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } 
     interval: { low: 1.2, high: 1.4 },
     facts: 20,
     days: 9,
+    rights: 'worse',
   },
-  clockAccuracy: { kind: 'clockAccuracy', claim: 'worse', worse: 9, better: 1, facts: 20, isSooner: false },
+  clockAccuracy: { kind: 'clockAccuracy', claim: 'worse', worse: 9, better: 1, facts: 20, time: null },
   clockNoClaim: {
     kind: 'clockNoClaim',
     time: 'tooFewDays',
@@ -87,8 +99,8 @@ const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } 
   },
   trialDone: { kind: 'trialDone', ratio: 1.2, p: 0.032, days: 8, facts: 14, orders: 62 },
   trialOpen: { kind: 'trialOpen', days: 3, left: 5, isStopped: false },
-  trend: { kind: 'trend', of: 'facts', withClock: true, perWeek: 0.6, interval, sittings: 12 },
-  noTrend: { kind: 'noTrend', of: 'digits', withClock: false, why: 'tooFew' },
+  trend: { kind: 'trend', of: 'facts', withClock: true, perWeek: 0.6, interval, sheets: 12 },
+  noTrend: { kind: 'noTrend', of: 'digits', withClock: false, why: 'tooFew', sheets: 3, isFirst: false },
   keypad: { kind: 'keypad', mostAnswers: 18, allowanceS: 45, bands: 1, restoringS: 52 },
   noHandTime: { kind: 'noHandTime' },
 };
@@ -163,20 +175,98 @@ describe('the sentences', () => {
 
   it('join sooner and less often right into hurry, and claim it nowhere else', () => {
     const { clockAccuracy } = one;
-    expect(say({ ...clockAccuracy, isSooner: true }, 'Juniper').text).toContain('look like hurry');
-    expect(say({ ...clockAccuracy, claim: 'better', isSooner: true }, 'Juniper').text).not.toContain('hurry');
+    expect(say({ ...clockAccuracy, time: 'faster' }, 'Juniper').text).toContain('look like hurry');
+    expect(say({ ...clockAccuracy, claim: 'better', time: 'faster' }, 'Juniper').text).not.toContain('hurry');
     expect(say(clockAccuracy, 'Juniper').text).not.toContain('hurry');
   });
 
-  it('say one name for too few answers and another for answers that don’t agree', () => {
-    const text = (why: 'fewAnswers' | 'oneDay' | 'notSure') => say({ ...one.notEnough, why }, 'Juniper').text;
-    expect(text('fewAnswers')).toMatch(/^Too few answers yet/);
-    expect(text('oneDay')).toMatch(/^Too few answers yet/);
-    expect(text('notSure')).toMatch(/^Can’t tell yet/);
+  it('say apart what a fact lacks: answers, days, times, one wrong answer, or agreement', () => {
+    const text = (why: NotEnough, right = 5) =>
+      say({ kind: 'notEnough', counted: { ...counted, right, of: 5, all: 5 }, why }, 'Juniper').text;
+    expect(text('fewAnswers')).toBe('Too few answers yet: 5 of 5 right.');
+    expect(text('oneDay')).toBe('Too few days yet: 5 of 5 right, all on one day.');
+    expect(text('noTimes')).toMatch(/^Comes right: 5 of 5 right\. Without times/);
+    expect(text('notSure')).toBe('Right so far: 5 of 5 right, too few to be sure.');
+    expect(text('notSure', 4)).toBe('Can’t tell yet: 4 of 5 right, between known and uneven.');
+    expect(text('notSure', 2)).toBe('Can’t tell yet: 2 of 5 right, between uneven and to learn.');
   });
 
-  it('tell a rise that may be chance as a rise', () => {
-    expect(say(one.trend, 'Juniper').text).toMatch(/rises by about 0.6 a week, but that may be chance/);
+  it('say of a fact which answers decided, which the parent ruled right, and which are left out as slips', () => {
+    const how = (over: Partial<Counted>) =>
+      say({ ...one.quick, counted: { ...counted, ...over } }, 'Juniper').how[0];
+    expect(how({})).toBe('All 12 answers of the child’s own decided.');
+    expect(how({ all: 15, accepted: 1, slips: 2 })).toBe(
+      'The newest 12 answers of 15 decided. One of them is right by your ruling. Two that you called slips are not counted.',
+    );
+    expect(how({ all: 20, withoutClock: true, slips: 1 })).toBe(
+      '12 answers without the clock decided; seven more, with the clock or long ago, did not. One that you called a slip is not counted.',
+    );
+  });
+
+  it('never say of a fact right each time that it sometimes does not come', () => {
+    const { text } = say({ ...one.uneven, counted: { ...counted, right: 12 }, unevenIn: 'pace' }, 'Juniper');
+    expect(text).toBe('Uneven: 12 of 12 right, at one time quickly and at another slowly.');
+  });
+
+  it('add up: the states told of a set are all its facts', () => {
+    const { text } = say({ ...one.setFacts, soFar: 4, facts: 24, oneDay: 1 }, 'Juniper');
+    const counts = [...text.matchAll(/\d+/g)].map(([number]) => Number(number));
+    expect(counts.slice(1).reduce((sum, number) => sum + number, 0)).toBe(counts[0]);
+  });
+
+  it('tell a rise that may be chance as none, since no line is drawn for it', () => {
+    expect(say(one.trend, 'Juniper').text).toBe(
+      'Facts right a minute on days with the clock: neither clearly rising nor falling.',
+    );
+    expect(say({ ...one.trend, interval: { low: 0.2, high: 1.4 } }, 'Juniper').text).toBe(
+      'Facts right a minute on days with the clock: rising, by about 0.6 a week.',
+    );
+  });
+
+  it('say of too few sheets how many there are, and whose a line on the chart is', () => {
+    const { text, how } = say(one.noTrend, 'Juniper');
+    expect(text).toMatch(/three sheets since something changed, too few/);
+    expect(how[0]).toContain('belongs to the sheets before the change');
+    expect(say({ ...one.noTrend, isFirst: true }, 'Juniper').how[0]).not.toContain('belongs');
+  });
+
+  it('never praise an answer begun sooner for that alone', () => {
+    const sooner = { ...one.clockTimes, claim: 'faster', ratio: 0.79 } as const;
+    const text = (rights: 'worse' | 'better' | null) => say({ ...sooner, rights }, 'Teo').text;
+    expect(text('worse')).toMatch(
+      /sooner, in 21.in 100 less time, but sooner is no gain where it is less often right/,
+    );
+    expect(text('better')).toMatch(/and is right more often as well/);
+    expect(text(null)).toMatch(/no more and no less often, as far as can be told/);
+  });
+
+  it('lay what several rushed sheets show on none of them alone', () => {
+    const [, together] = say(one.rushedWrongQuicker, 'Teo').how;
+    expect(together).toMatch(
+      /^One such sheet alone proves nothing\. .*the seven like it before, taken together/,
+    );
+    const alone = { ...one.rushedWrongQuicker.verdict, sheets: 1, p: 0.004 };
+    expect(say({ ...one.rushedWrongQuicker, verdict: alone }, 'Teo').how[1]).toMatch(
+      /less than once in 100 times\.$/,
+    );
+  });
+
+  it('say how much time a rushed child had left', () => {
+    for (const kind of ['rushedWrongQuicker', 'rushedThanUsual', 'rushedUnread'] as const)
+      expect(say(one[kind], 'Teo').text, kind).toMatch(/9.s were left at the end/);
+  });
+
+  it('say what the parent’s rulings did to a count', () => {
+    const [counted = ''] = say({ ...one.byBell, accepted: 1, slips: 2 }, 'Teo').how;
+    expect(counted).toContain('One of them is right by your ruling.');
+    expect(counted).toContain('Two wrong answers you called slips; in this count they stay wrong.');
+    expect(say({ ...one.fine, timed: false, slips: 1 }, 'Teo').how[0]).toContain(
+      'One that you called a slip is not counted.',
+    );
+    const verdict = { ...one.rushedUnread.verdict, slips: 2 };
+    expect(say({ ...one.rushedUnread, verdict }, 'Teo').how[0]).toContain(
+      'Two that you called slips are not counted.',
+    );
   });
 
   it('call 3 s a custom wherever quick or slow is said', () => {
