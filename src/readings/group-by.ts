@@ -2,9 +2,10 @@
 export function groupBy<T, K>(items: readonly T[], keyOf: (item: T) => K): readonly (readonly T[])[] {
   const groups = new Map<K, T[]>();
   for (const item of items) {
-    const group = groups.get(keyOf(item));
+    const key = keyOf(item);
+    const group = groups.get(key);
     if (group) group.push(item);
-    else groups.set(keyOf(item), [item]);
+    else groups.set(key, [item]);
   }
   return [...groups.values()];
 }

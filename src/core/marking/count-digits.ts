@@ -10,6 +10,7 @@ export interface DigitCount {
  */
 export function countDigits(answer: number, given: string): DigitCount {
   const truth = String(answer);
+  if (given === truth) return { correct: truth.length, extra: 0 };
   let correct = 0;
   for (let units = 1; units <= Math.min(truth.length, given.length); units += 1) {
     if (truth.at(-units) === given.at(-units)) correct += 1;

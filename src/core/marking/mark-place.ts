@@ -12,10 +12,10 @@ export function markPlaces(
 ): readonly MarkedPlace[] {
   const seen: boolean[] = [];
   const deciding: number[] = [];
-  for (const [index, visit] of sat.visits.entries()) {
+  sat.visits.forEach((visit, index) => {
     seen[visit.place] = true;
     if (isDeciding(visit)) deciding[visit.place] = index;
-  }
+  });
   return sat.prompts.map((prompt, place) => {
     const index = deciding[place] ?? -1;
     const visit = sat.visits[index];
@@ -54,6 +54,6 @@ function firstKeyMs(visit: Visit | undefined): number | null {
 }
 
 function firstDigitMs({ keys }: Visit): number | null {
-  for (const [key, atMs] of keys) if (key >= '0' && key <= '9') return atMs;
-  return null;
+  const first = keys.find((press) => press[0] >= '0' && press[0] <= '9');
+  return first === undefined ? null : first[1];
 }

@@ -2,7 +2,7 @@ import type { FactId } from '../../core/fact/fact';
 import { type History, noHistory } from '../../core/household/history';
 import type { Child, Household } from '../../core/household/household';
 import type { Id } from '../../core/record/stamp';
-import { type ChildLog, readChildLog } from '../../readings/child-log/child-log';
+import { type ChildLog, stepsOfChildLog } from '../../readings/child-log/child-log';
 import type { ClockEffect } from '../../readings/clock-effect/clock-effect';
 import { type ReadTrial, readTrial } from '../../readings/clock-trial/read-trial';
 import type { FactReading } from '../../readings/facts/fact-reading';
@@ -14,6 +14,7 @@ import { type RateOverTime, readRates } from '../../readings/over-time/read-rate
 import { readSitting } from '../../readings/sitting-verdict/read-sittings';
 import type { SittingReading } from '../../readings/sitting-verdict/sitting-reading';
 import { findSet } from '../children/set-list';
+import type { Steps } from './steps';
 
 /** The readings of one child, each made when it is first asked for. */
 export interface ChildReading {
@@ -25,7 +26,11 @@ export interface ChildReading {
   readonly clockEffect: ClockEffect;
   readonly trial: ReadTrial | null;
   sitting(id: Id): SittingReading | null;
+  /** Makes the log bit by bit, then the readings named, each in a step of its own. */
+  prepare(...parts: readonly Part[]): Steps<void>;
 }
+
+type Part = 'facts' | 'readiness' | 'rates' | 'clockEffect' | 'trial';
 
 // A record makes a new history, so nothing here can go stale.
 const known = new WeakMap<History, Map<Id, ChildReading>>();
@@ -44,10 +49,23 @@ export function childReading(household: Household, history: History, child: Chil
 function makeReading(household: Household, history: History, child: Child): ChildReading {
   const own = history.children.get(child.id) ?? noHistory;
   const once = lazily();
-  const log = () =>
-    once('log', () => readChildLog(child, own, (set) => findSet(household, set)?.facts ?? null));
+  const opening = stepsOfChildLog(child, own, (set) => findSet(household, set)?.facts ?? null);
+  let opened: ChildLog | null = null;
+  // Several parts of a page may open the same log in turns.
+  const openFurther = (): ChildLog | null => {
+    if (opened) return opened;
+    const step = opening.next();
+    if (step.done) opened = step.value;
+    return opened;
+  };
+  const log = (): ChildLog => {
+    for (;;) {
+      const whole = openFurther();
+      if (whole) return whole;
+    }
+  };
   const facts = () => once('facts', () => readFacts(log()));
-  return {
+  const reading: ChildReading = {
     child,
     get log() {
       return log();
@@ -68,7 +86,15 @@ function makeReading(household: Household, history: History, child: Child): Chil
       return once('trial', () => readTrial(log()));
     },
     sitting: (id) => once(`sitting ${id}`, () => readSitting(log(), id)),
+    *prepare(...parts) {
+      while (!openFurther()) yield;
+      for (const part of parts) {
+        yield;
+        void reading[part];
+      }
+    },
   };
+  return reading;
 }
 
 function lazily() {

@@ -40,13 +40,29 @@ export interface ChildLog {
 }
 
 /** Marks and reads a child's sittings, once. */
-export function readChildLog(
+export function readChildLog(...of: Parameters<typeof stepsOfChildLog>): ChildLog {
+  const steps = stepsOfChildLog(...of);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** Sittings read in one step: about a millisecond's work. */
+const satsAStep = 25;
+
+/** The same in steps, between which other work may be done. */
+export function* stepsOfChildLog(
   child: Child,
   history: ChildHistory,
   factsOfSet: (set: Id) => readonly FactId[] | null,
-): ChildLog {
+): Generator<undefined, ChildLog, undefined> {
   const handsThen = handsOverTime(history.sittings.map(({ sat }) => sat));
-  const sats = history.sittings.map((ruled) => readSat(ruled, child, handsThen));
+  const sats: ReadSat[] = [];
+  for (const ruled of history.sittings) {
+    if (sats.length % satsAStep === 0) yield;
+    sats.push(readSat(ruled, child, handsThen));
+  }
   const rowsOf = new Map<Id, ReadSat[]>();
   for (const read of sats) {
     const { purpose, of } = read.ruled.sat;

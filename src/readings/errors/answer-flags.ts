@@ -27,7 +27,7 @@ const close = 2;
  * Graham 1985 and Harley 1990, counting string after Geary, Hoard & Bailey 2011; the rest our own.
  */
 export const answerTests: Readonly<Record<AnswerFlag, (guess: Guess) => boolean>> = {
-  reversal: ({ digits, fact }) => [...digits].reverse().join('') === String(fact.answer),
+  reversal: ({ digits, fact }) => isReversal(digits, String(fact.answer)),
   runTogether: ({ digits, fact }) => digits === `${fact.a}${fact.b}`,
   otherOperation: ({ number, fact }) => operationsGiving(fact, number).length > 0,
   operandNamed: ({ number, fact }) => number === fact.a || number === fact.b,
@@ -70,17 +70,35 @@ function isIn({ from, to }: Table, x: number): boolean {
   return Number.isInteger(x) && x >= from && x <= to;
 }
 
+function isReversal(digits: string, truth: string): boolean {
+  if (digits.length !== truth.length) return false;
+  for (let place = 0; place < digits.length; place += 1) {
+    if (digits[place] !== truth[truth.length - 1 - place]) return false;
+  }
+  return true;
+}
+
 /** One digit on a key that touches the right one, or a digit doubled or dropped. */
 function isKeyingSlip(digits: string, truth: string, pad: Guess['pad']): boolean {
-  const places = [...truth].map((_, place) => place);
-  if (digits.length === truth.length) {
-    const wrong = places.filter((place) => digits[place] !== truth[place]);
-    const [place] = wrong;
-    return (
-      wrong.length === 1 && place !== undefined && keysTouch(pad, digits.charAt(place), truth.charAt(place))
-    );
+  const from = firstDifference(digits, truth);
+  switch (digits.length - truth.length) {
+    case 0:
+      return (
+        digits.slice(from + 1) === truth.slice(from + 1) &&
+        keysTouch(pad, digits.charAt(from), truth.charAt(from))
+      );
+    case 1:
+      return from > 0 && digits[from] === truth[from - 1] && digits.slice(from + 1) === truth.slice(from);
+    case -1:
+      return digits !== '' && digits.slice(from) === truth.slice(from + 1);
+    default:
+      return false;
   }
-  const doubled = places.some((place) => truth.slice(0, place + 1) + truth.slice(place) === digits);
-  const dropped = places.some((place) => truth.slice(0, place) + truth.slice(place + 1) === digits);
-  return doubled || (dropped && digits !== '');
+}
+
+/** The first place where two numbers as keyed part. */
+function firstDifference(one: string, other: string): number {
+  let place = 0;
+  while (place < one.length && one[place] === other[place]) place += 1;
+  return place;
 }

@@ -39,13 +39,20 @@ export function chanceOf(flag: AnswerFlag, setting: Setting, taking: Taking, poo
 }
 
 function shareWith(flag: AnswerFlag, guesses: readonly Guess[]): number {
-  const hits = guesses.reduce((sum, guess) => sum + (answerTests[flag](guess) ? 1 : 0), 0);
-  return guesses.length === 0 ? 0 : hits / guesses.length;
+  return guesses.length === 0 ? 0 : hitsAmong(flag, guesses) / guesses.length;
+}
+
+function hitsAmong(flag: AnswerFlag, guesses: readonly Guess[]): number {
+  const test = answerTests[flag];
+  let hits = 0;
+  for (const guess of guesses) if (test(guess)) hits += 1;
+  return hits;
 }
 
 /** What blind numbers would do in one setting, whatever came before it. */
 interface Blind {
   readonly guesses: readonly Guess[];
+  readonly numbers: ReadonlySet<number>;
   readonly chances: Map<AnswerFlag, number>;
 }
 
@@ -57,15 +64,17 @@ function blindIn(setting: Setting & { readonly taking: Taking }, pool: Pool): Bl
   const key = `${fact.id} ${taking} ${pad} ${reach} ${pool}`;
   const before = known.get(key);
   if (before) return before;
-  const blind = { guesses: blindGuesses(setting, taking, pool), chances: new Map<AnswerFlag, number>() };
+  const guesses = blindGuesses(setting, taking, pool);
+  const numbers = new Set(guesses.map(({ number }) => number));
+  const blind = { guesses, numbers, chances: new Map<AnswerFlag, number>() };
   known.set(key, blind);
   return blind;
 }
 
-function knownChance(flag: AnswerFlag, setting: Setting, { guesses, chances }: Blind): number {
+function knownChance(flag: AnswerFlag, { before: given }: Setting, blind: Blind): number {
+  const { guesses, numbers, chances } = blind;
   // The one flag that looks at the card before: no number comes twice among the blind ones.
-  if (flag === 'perseveration')
-    return guesses.some(({ number }) => number === setting.before) ? 1 / guesses.length : 0;
+  if (flag === 'perseveration') return given !== null && numbers.has(given) ? 1 / guesses.length : 0;
   const before = chances.get(flag);
   if (before !== undefined) return before;
   const chance = shareWith(flag, guesses);
@@ -96,11 +105,12 @@ export function liftsOf(
   const keyed = answers.flatMap((answer) => {
     const { given } = answer;
     if (given === null || given === '') return [];
-    return [{ guess: { ...answer, digits: given, number: Number(given) }, blind: blindIn(answer, pool) }];
+    return [{ ...answer, digits: given, number: Number(given) }];
   });
+  const beside = keyed.map((guess) => ({ guess, blind: blindIn(guess, pool) }));
   return flags.map((flag) => {
-    const hits = keyed.filter(({ guess }) => answerTests[flag](guess)).length;
-    const chances = keyed.map(({ guess, blind }) => knownChance(flag, guess, blind));
+    const hits = hitsAmong(flag, keyed);
+    const chances = beside.map(({ guess, blind }) => knownChance(flag, guess, blind));
     const expected = chances.reduce((sum, chance) => sum + chance, 0);
     const lift = expected === 0 ? null : hits / expected;
     return { flag, hits, of: keyed.length, expected, lift, pMore: hitsAtLeast(hits, chances) };

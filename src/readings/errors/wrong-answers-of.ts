@@ -22,28 +22,43 @@ export function wrongAnswersOf(
   keypad: ChildSettings['keypad'],
   reach: Reach,
 ): readonly PlacedError[] {
-  const asked = sat.visits.filter((visit) => isDeciding(visit) && !visit.shown);
   const taking = sat.takesItself && sat.clock !== null ? 'itself' : 'done';
-  return asked.flatMap((visit, index) => {
+  const last = lastOfPlaces(sat.visits);
+  const errors: PlacedError[] = [];
+  let before: string | null = null;
+  for (const visit of sat.visits) {
+    if (!isAsked(visit)) continue;
     const { place, given } = visit;
-    const fact = knownFact(sat.prompts[place] ?? '');
-    if (!fact || (visit.end === 'taken' && given === null)) return [];
-    if (isRight(fact.id, given) || rulings.accepted.has(place)) return [];
-    if (asked.findLastIndex((other) => other.place === place) !== index) return [];
-    const before = asked[index - 1]?.given ?? null;
-    return [
-      {
-        place,
-        fact,
-        given,
-        firstKeyMs: firstKeyMs(visit),
-        before: before === null ? null : Number(before),
-        pad: padOf(sat, visit, keypad),
-        reach,
-        taking,
-      },
-    ];
-  });
+    const gaveBefore = before;
+    before = given;
+    if (last[place] !== visit || (visit.end === 'taken' && given === null)) continue;
+    const prompt = sat.prompts[place];
+    if (isRight(prompt, given) || rulings.accepted.has(place)) continue;
+    const fact = knownFact(prompt ?? '');
+    if (!fact) continue;
+    errors.push({
+      place,
+      fact,
+      given,
+      firstKeyMs: firstKeyMs(visit),
+      before: gaveBefore === null ? null : Number(gaveBefore),
+      pad: padOf(sat, visit, keypad),
+      reach,
+      taking,
+    });
+  }
+  return errors;
+}
+
+function isAsked(visit: Visit): boolean {
+  return isDeciding(visit) && !visit.shown;
+}
+
+/** Of each place the last visit that asked it. */
+function lastOfPlaces(visits: readonly Visit[]): readonly (Visit | undefined)[] {
+  const last: (Visit | undefined)[] = [];
+  for (const visit of visits) if (isAsked(visit)) last[visit.place] = visit;
+  return last;
 }
 
 function padOf({ paper }: RuledSat['sat'], visit: Visit, keypad: ChildSettings['keypad']): Pad {

@@ -1,4 +1,4 @@
-import { type Beta, betaBelow, betaMean, betaQuantile } from '../statistics/beta';
+import { type Beta, betaBelowEach, betaMean, betaQuantile } from '../statistics/beta';
 import type { Interval } from '../statistics/interval';
 import { type Tally, withAnswers } from '../statistics/pooled-prior';
 
@@ -20,11 +20,11 @@ const flat: Beta = { right: 1, wrong: 1 };
 
 /** What a share of right answers under one prior makes of a fact. */
 function knowingUnder(prior: Beta, own: Tally): Knowing {
-  const of = withAnswers(prior, own);
+  const below = betaBelowEach(withAnswers(prior, own));
   return {
-    known: 1 - betaBelow(of, bounds.known),
-    mixed: betaBelow(of, bounds.mixedTo) - betaBelow(of, bounds.mixedFrom),
-    toLearn: betaBelow(of, bounds.toLearn),
+    known: 1 - below(bounds.known),
+    mixed: below(bounds.mixedTo) - below(bounds.mixedFrom),
+    toLearn: below(bounds.toLearn),
   };
 }
 

@@ -7,6 +7,8 @@ const halfLife = 24;
 /** Older answers weigh under a thirtieth. */
 const mostWeighed = 120;
 
+const weights = Array.from({ length: mostWeighed }, (_, index) => 0.5 ** (index / halfLife));
+
 /** Answers with the clock and without, of which either kind may speak. */
 const mostLookedAt = 3 * mostWeighed;
 
@@ -52,7 +54,7 @@ function ownOf(answers: readonly Answer[]): readonly Answer[] {
 
 function weighed(answers: readonly Answer[]): readonly Weighed[] {
   const newestFirst = answers.slice(-mostWeighed).reverse();
-  return newestFirst.map((answer, index) => ({ answer, weight: 0.5 ** (index / halfLife) }));
+  return newestFirst.map((answer, index) => ({ answer, weight: weights[index] ?? 0 }));
 }
 
 /** On how many days answers in the order of days, or against it, were given. */

@@ -2,12 +2,12 @@ import type { KeyPress, Visit } from '../../core/record/sat';
 
 /** The keys of a visit that fell while its card was up. */
 export function ownKeys({ keys, late = 0 }: Visit): readonly KeyPress[] {
-  return keys.slice(0, keys.length - late);
+  return late === 0 ? keys : keys.slice(0, keys.length - late);
 }
 
 /** Whether a key is a digit. */
-export function isDigit([key]: KeyPress): boolean {
-  return key >= '0' && key <= '9';
+export function isDigit(press: KeyPress): boolean {
+  return press[0] >= '0' && press[0] <= '9';
 }
 
 /** The times in ms between one digit and the next with no other key between; none where times weren't kept. */

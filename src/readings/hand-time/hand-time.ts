@@ -31,7 +31,12 @@ export const copiesPooled = 60;
 
 /** One hand time for each device and way of entry among a child's sittings, which come oldest first. */
 export function handTimes(sats: readonly Sat[]): readonly HandTime[] {
-  const hands = groupBy(sats.flatMap(copiesOf), ({ device, via }) => `${device} ${via}`);
+  return handTimesOf(sats.flatMap(copiesOf));
+}
+
+/** The same of numbers copied. */
+export function handTimesOf(all: readonly Copy[]): readonly HandTime[] {
+  const hands = groupBy(all, ({ device, via }) => `${device} ${via}`);
   return hands.flatMap((copies) => handTimeOf(copies.slice(-copiesPooled)) ?? []);
 }
 

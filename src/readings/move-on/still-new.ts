@@ -1,4 +1,4 @@
-import { type FactId, parseFact } from '../../core/fact/fact';
+import type { FactId } from '../../core/fact/fact';
 import { isNew } from '../../core/summary/accuracy';
 import { stepSummary } from '../../core/summary/step-summary';
 import { emptySummary } from '../../core/summary/summary';
@@ -6,10 +6,8 @@ import type { ChildLog, ReadSet } from '../child-log/child-log';
 
 /** The facts of a set that were not yet right at first try on three days; the plan counts the same way. */
 export function stillNew({ sats }: Pick<ChildLog, 'sats'>, { facts }: ReadSet): ReadonlySet<FactId> {
-  const isOfSet = (prompt: string) => {
-    const fact = parseFact(prompt);
-    return fact !== null && facts.has(fact.id);
-  };
+  const ids: ReadonlySet<string> = facts;
+  const isOfSet = (prompt: string) => ids.has(prompt);
   let summary = emptySummary;
   for (const { ruled, marked } of sats) {
     if (!ruled.sat.prompts.some(isOfSet)) continue;

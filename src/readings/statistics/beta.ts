@@ -18,13 +18,24 @@ export function logBeta({ right, wrong }: Beta): number {
 
 /** How sure it is that the share lies below `share`: the regularised incomplete beta (DLMF 8.17.22). */
 export function betaBelow(of: Beta, share: number): number {
+  return below(of, share, logBeta(of));
+}
+
+/** The same of many shares of one spread. */
+export function betaBelowEach(of: Beta): (share: number) => number {
+  const log = logBeta(of);
+  return (share) => below(of, share, log);
+}
+
+/** `log` is ln B of the spread, which is the same for its mirror. */
+function below(of: Beta, share: number, log: number): number {
   if (share <= 0) return 0;
   if (share >= 1) return 1;
   // The fraction converges fast only on the near side of the mean; the far side is its mirror.
   if (share > (of.right + 1) / (of.right + of.wrong + 2)) {
-    return 1 - betaBelow({ right: of.wrong, wrong: of.right }, 1 - share);
+    return 1 - below({ right: of.wrong, wrong: of.right }, 1 - share, log);
   }
-  const front = of.right * Math.log(share) + of.wrong * Math.log(1 - share) - logBeta(of);
+  const front = of.right * Math.log(share) + of.wrong * Math.log(1 - share) - log;
   return (Math.exp(front) / of.right) * continuedFraction(of, share);
 }
 
@@ -49,11 +60,12 @@ function continuedFraction({ right: a, wrong: b }: Beta, x: number): number {
 
 /** The share below which the spread lies with `chance`, by halving, to the last bits unless fewer halvings are asked for. */
 export function betaQuantile(of: Beta, chance: number, halvings = 52): number {
+  const belowShare = betaBelowEach(of);
   let low = 0;
   let high = 1;
   for (let halving = 0; halving < halvings; halving += 1) {
     const middle = (low + high) / 2;
-    if (betaBelow(of, middle) < chance) low = middle;
+    if (belowShare(middle) < chance) low = middle;
     else high = middle;
   }
   return (low + high) / 2;

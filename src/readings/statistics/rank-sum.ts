@@ -46,12 +46,18 @@ function exactly(ranks: readonly number[], size: number): Tails {
     }
   }
   const all = ways[size] ?? Float64Array.of(1);
-  const total = all.reduce((sum, count) => sum + count, 0);
-  const share = (counts: Float64Array) => counts.reduce((sum, count) => sum + count, 0) / total;
+  const total = totalOf(all);
+  const share = (counts: Float64Array) => totalOf(counts) / total;
   return {
     upTo: (w) => share(all.subarray(0, Math.round(w * 2) + 1)),
     from: (w) => share(all.subarray(Math.round(w * 2))),
   };
+}
+
+function totalOf(counts: Float64Array): number {
+  let total = 0;
+  for (const count of counts) total += count;
+  return total;
 }
 
 function nearly(ranks: readonly number[], size: number): Tails {

@@ -10,11 +10,10 @@ export function signedRankNull(ranks: readonly number[]): Float64Array {
   for (const rank of ranks) {
     const step = Math.round(rank * 2);
     reached += step;
-    for (let at = reached; at >= 0; at -= 1) {
-      const without = chance[at] ?? 0;
-      const withIt = at >= step ? (chance[at - step] ?? 0) : 0;
-      chance[at] = (without + withIt) / 2;
+    for (let at = reached; at >= step; at -= 1) {
+      chance[at] = ((chance[at] ?? 0) + (chance[at - step] ?? 0)) / 2;
     }
+    for (let at = step - 1; at >= 0; at -= 1) chance[at] = (chance[at] ?? 0) / 2;
   }
   return chance;
 }
