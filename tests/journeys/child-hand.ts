@@ -1,13 +1,14 @@
 import type { Key } from '../../src/core/record/sat';
 import type { Page } from './browser';
 import type { Device } from './device';
+import { answerTo, readCard } from './read-card';
 
 /** Presses keys of the card, at a moment on the page's monotonic clock, which may lie ahead of now. */
 export interface Hand {
   readonly press: (key: Key, atMs: number) => Promise<void>;
 }
 
-/** A card on the screen: its element's id, the fact as it reads, the true answer, and when it was seen. */
+/** A card on the screen: its element's id, what it reads, the true answer, and when it was seen. */
 export interface Card {
   readonly id: string;
   readonly text: string;
@@ -63,41 +64,23 @@ async function middleOf(page: Page, key: Key): Promise<Place> {
 
 /** The card that comes after the one with this id, once it was painted; `null` when there is no card any more. */
 export async function nextCard(page: Page, after: string | null): Promise<Card | null> {
-  const found = await page.evaluate(async (last) => {
+  const isPainted = await page.evaluate(async (last) => {
     const frame = () => new Promise(requestAnimationFrame);
     const giveUpMs = performance.now() + 10_000;
     for (;;) {
-      const fact = document.querySelector('.fact');
-      if (!fact) return null;
-      if (fact.id !== last) break;
+      const card = document.querySelector('.card [id^="card-"]');
+      if (!card) return false;
+      if (card.id !== last) break;
       if (performance.now() > giveUpMs) throw new Error(`No card comes after ${last}.`);
       await frame();
     }
     // No hand answers sooner, and the app has been told of the paint by then.
     for (let frames = 0; frames < 3; frames += 1) await frame();
-    const fact = document.querySelector('.fact');
-    if (!fact) return null;
-    const text = (fact.textContent ?? '').replaceAll('\u00a0', ' ');
-    return { id: fact.id, text, seenMs: performance.now() };
+    return true;
   }, after);
-  return found && { ...found, answer: answerTo(found.text) };
-}
-
-const signs: Readonly<Record<string, (a: number, b: number) => number>> = {
-  '+': (a, b) => a + b,
-  '−': (a, b) => a - b,
-  '×': (a, b) => a * b,
-  '÷': (a, b) => a / b,
-};
-
-// Worked out from what the child reads, not from what the app holds to be true.
-function answerTo(text: string): string {
-  const copied = /^\d+$/.exec(text);
-  if (copied) return text;
-  const [, a, sign, b] = /^(\d+)\s*([+−×÷])\s*(\d+)/.exec(text) ?? [];
-  const work = signs[sign ?? ''];
-  if (a === undefined || b === undefined || !work) throw new Error(`No fact is read from “${text}”.`);
-  return `${work(Number(a), Number(b))}`;
+  const card = isPainted ? await readCard(page) : null;
+  if (!card) return null;
+  return { ...card, seenMs: await page.evaluate(() => performance.now()), answer: answerTo(card.text) };
 }
 
 /** What a child does with a card: the true answer, a wrong one, or later. */

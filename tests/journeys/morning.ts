@@ -2,6 +2,7 @@ import type { Page } from 'playwright';
 import { words } from '../../src/child/words';
 import { type Hand, type Manner, sit } from './child-hand';
 import { heading, press } from './parent-hand';
+import { isCardUp } from './read-card';
 
 const sheets: ReadonlySet<string> = new Set([
   words.sheet,
@@ -21,7 +22,7 @@ export async function beginSheet(page: Page, hand: () => Promise<Hand>): Promise
       await press(page, words.straight);
       // Before a first timed sheet its keys are practised.
       await page.getByRole('heading', { name: words.choice }).waitFor({ state: 'detached' });
-      if (await page.locator('.fact').count()) return title;
+      if (await isCardUp(page)) return title;
       continue;
     }
     if (sheets.has(title)) {
@@ -65,5 +66,5 @@ async function passStep(page: Page, title: string, hand: () => Promise<Hand>): P
   const name = names.find((_, index) => seen[index]);
   if (!name) throw new Error(`Nothing leads on from “${title}”.`);
   await press(page, name);
-  if (await page.locator('.fact').count()) await sit(page, await hand(), manner);
+  if (await isCardUp(page)) await sit(page, await hand(), manner);
 }
