@@ -66,7 +66,12 @@ export function Household({ house }: { readonly house: House }) {
           Please fetch a grown-up
         </p>
       )}
-      <ChildSide app={app} screen={screen} onVisit={() => goTo(boatAddress)} />
+      <ChildSide
+        app={app}
+        screen={screen}
+        onVisit={() => goTo(boatAddress)}
+        onRestore={() => openRestore(house)}
+      />
       {isBoat && !isSitting && (
         <button type="button" class="leave-boat" onClick={() => goTo('')}>
           Leave the boat
@@ -74,6 +79,14 @@ export function Household({ house }: { readonly house: House }) {
       )}
     </>
   );
+}
+
+const isRestoring = signal(false);
+
+/** Opens the grown-ups' side at the file to restore. */
+export function openRestore({ app }: House): void {
+  isRestoring.value = true;
+  app.kiosk.openGrownUps();
 }
 
 const grownUps = signal<FunctionComponent | null>(null);
@@ -90,6 +103,7 @@ async function fetchGrownUps({ app, gate }: House): Promise<void> {
       desk={app.desk}
       gate={shut}
       onBack={app.kiosk.closeGrownUps}
+      isRestoring={isRestoring.value}
       {...(isBoat ? { onLeaveBoat: () => goTo('') } : {})}
     />
   );
@@ -104,7 +118,10 @@ function GrownUps({ house }: { readonly house: House }) {
       fetchGrownUps(house).catch(() => {
         hasFailed.value = true;
       });
-    return app.closeDesk;
+    return () => {
+      isRestoring.value = false;
+      app.closeDesk();
+    };
   }, [house]);
   if (grownUps.value) return <grownUps.value />;
   if (!hasFailed.value) return <Starting />;

@@ -10,7 +10,7 @@ import { type First, openFirst } from './state/first';
 import { browserPorts } from './state/ports';
 
 /** What a first tap asked for before the rest of the code was there. */
-type Asked = { readonly child: string } | 'grownUps' | null;
+type Asked = { readonly child: string } | 'grownUps' | 'restore' | null;
 
 async function start(root: HTMLElement): Promise<void> {
   // Asked for at once and used when the log is open: the first screen does not wait for it.
@@ -28,10 +28,11 @@ async function start(root: HTMLElement): Promise<void> {
     asked = next;
   };
   render(<FirstScreen first={opened} ask={ask} />, root);
-  const { openHousehold, Household } = await fetched;
+  const { openHousehold, openRestore, Household } = await fetched;
   const house = await openHousehold(opened, boat?.boatGate() ?? null);
   render(<Household house={house} />, root);
-  answer(asked, house.app.kiosk);
+  if (asked === 'restore') openRestore(house);
+  else answer(asked, house.app.kiosk);
 }
 
 interface FirstScreenProps {
@@ -43,12 +44,18 @@ interface FirstScreenProps {
 function FirstScreen({ first: { household, active }, ask }: FirstScreenProps) {
   const here = household.children.filter(({ archived }) => !archived);
   const onGrownUps = () => ask('grownUps');
-  if (here.length === 0) return <Welcome onBegin={onGrownUps} onVisit={() => goTo(boatAddress)} />;
+  if (here.length === 0)
+    return (
+      <Welcome onBegin={onGrownUps} onVisit={() => goTo(boatAddress)} onRestore={() => ask('restore')} />
+    );
   if (here.some(({ id }) => id === active)) return <Starting />;
   return <Whose children={here} onChoose={(child) => ask({ child })} onGrownUps={onGrownUps} />;
 }
 
-function answer(asked: Asked, kiosk: { pick(child: string): void; openGrownUps(): void }): void {
+function answer(
+  asked: Exclude<Asked, 'restore'>,
+  kiosk: { pick(child: string): void; openGrownUps(): void },
+): void {
   if (asked === 'grownUps') kiosk.openGrownUps();
   else if (asked) kiosk.pick(asked.child);
 }

@@ -32,10 +32,11 @@ export interface ChildSideProps {
   readonly app: App;
   readonly screen: Exclude<Screen, { on: 'grownUps' }>;
   readonly onVisit: () => void;
+  readonly onRestore: () => void;
 }
 
 /** The child's side: the one screen that the household's state asks for. */
-export function ChildSide({ app, screen, onVisit }: ChildSideProps) {
+export function ChildSide({ app, screen, onVisit, onRestore }: ChildSideProps) {
   const { kiosk } = app;
   const onGrownUps = kiosk.openGrownUps;
   const onNotMe = kiosk.hasOthers.value ? kiosk.notMe : undefined;
@@ -43,7 +44,7 @@ export function ChildSide({ app, screen, onVisit }: ChildSideProps) {
     case 'starting':
       return <Starting />;
     case 'welcome':
-      return <Welcome onBegin={onGrownUps} onVisit={onVisit} />;
+      return <Welcome onBegin={onGrownUps} onVisit={onVisit} onRestore={onRestore} />;
     case 'whose':
       return (
         <Whose

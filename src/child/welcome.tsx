@@ -8,10 +8,11 @@ import { words } from './words';
 export interface WelcomeProps {
   readonly onBegin: () => void;
   readonly onVisit: () => void;
+  readonly onRestore: () => void;
 }
 
 /** A device with no child on it yet. */
-export function Welcome({ onBegin, onVisit }: WelcomeProps) {
+export function Welcome({ onBegin, onVisit, onRestore }: WelcomeProps) {
   return (
     <StepScreen
       title={words.app}
@@ -23,6 +24,9 @@ export function Welcome({ onBegin, onVisit }: WelcomeProps) {
         <>
           <Action leaves onPress={onBegin}>
             {words.begin}
+          </Action>
+          <Action plain leaves onPress={onRestore}>
+            {words.restore}
           </Action>
           <Action plain leaves onPress={onVisit}>
             {words.visit}

@@ -2,10 +2,11 @@
 export const words = {
   app: 'Sumstitch',
   begin: 'Begin',
+  restore: 'Restore',
   goOn: 'Go on',
   back: 'Back',
   grownUps: 'Grown-ups',
-  visit: 'Look round the boat',
+  visit: 'Visit the boat',
   whose: 'Whose cloth?',
   practise: 'Try the keys',
   sheet: "Today's sheet",

@@ -1,6 +1,6 @@
 import { seedFor } from '../core/plan/seed';
 import type { LogRecord } from '../core/record/record';
-import type { Day, Id } from '../core/record/stamp';
+import { boatDevice, type Day, type Id } from '../core/record/stamp';
 import { type Aboard, createAboard } from './aboard';
 import { type BoatLog, createBoatLog } from './boat-log';
 import { makeChance } from './chance';
@@ -25,7 +25,7 @@ const crew = [wren, teo, juniper] as const;
 export function makeBoat(today: Day, seed: number, zoneAt: ZoneAt = utc): Boat {
   const days = schoolDays(today);
   const ids = makeChance(seedFor(`${seed}`, today, 'ids', 0));
-  const device = ids.id();
+  const device = boatDevice;
   const log = createBoatLog(device, ids);
   const rule = createRule();
   const setUpAt = wallMs(dayBefore(days[0] ?? today), 19, 30, zoneAt);

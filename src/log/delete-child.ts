@@ -14,8 +14,8 @@ export async function deleteChild(log: Log, child: Id): Promise<LogRecord> {
   const tombstone = await write(log.store, async (store) => {
     const head = await readHead(store);
     const home = await getAll<HouseholdRecord>(store, homeRange());
-    await purge(store, foldHousehold(home), home, child);
     const made = stamp(log, { kind: 'childDeleted', child }, head.seq + 1, log.ports.randomId());
+    await purge(store, foldHousehold([...home, made as HouseholdRecord]), home, child);
     store.put(made, keyOf(made));
     const gone = head.gone.includes(child) ? head.gone : [...head.gone, child];
     writeHead(

@@ -1,10 +1,8 @@
 import type { LogRecord } from '../core/record/record';
 import type { Day, Id, Stamp } from '../core/record/stamp';
 
-// Twelve digits sort as text up to this; a counter from outside must stay well below it.
+// Ten times `highestSeq` still sorts as text.
 const seqDigits = 12;
-/** The highest counter taken from another device: it leaves room for this one's own records. */
-export const highestSeq = 1e11;
 
 /** Where a record is kept: by kind, child, local day and counter. A kind not known yet is placed by its shape. */
 export function keyOf(record: LogRecord): string {

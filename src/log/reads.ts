@@ -28,12 +28,43 @@ export function readHistory(log: Log, household?: Household, child?: Id): Promis
   );
 }
 
-/** Every record, for a backup: the household's, then the history's. */
-export function allRecords(log: Log): Promise<LogRecord[]> {
-  return read(log.store, async (store) => [
-    ...(await getAll<LogRecord>(store, homeRange())),
-    ...(await getAll<LogRecord>(store, allHistoryRange())),
-  ]);
+/** Every record: the household's, then the history's. */
+export async function allRecords(log: Log): Promise<LogRecord[]> {
+  const all: LogRecord[] = [];
+  await eachLot(log, (lot) => all.push(...lot));
+  return all;
+}
+
+/** The ids of all that is stored. */
+export async function recordIds(log: Log): Promise<ReadonlySet<Id>> {
+  const ids = new Set<Id>();
+  await eachLot(log, (lot) => {
+    for (const { id } of lot) ids.add(id);
+  });
+  return ids;
+}
+
+/** Every record in lots, for a backup: as they stood at one moment, and with room between the lots to do other things. */
+export function eachLot(log: Log, take: (lot: readonly LogRecord[]) => void): Promise<void> {
+  return read(log.store, async (store) => {
+    for await (const lot of getLots(store)) take(lot);
+  });
+}
+
+/** A few hundred sittings take a few milliseconds to bring in. */
+const lotSize = 250;
+
+/** Every record in lots, inside a transaction: the household's, then the history's. */
+export async function* getLots(store: IDBObjectStore): AsyncGenerator<readonly LogRecord[]> {
+  for (const whole of [homeRange(), allHistoryRange()]) {
+    let left: IDBKeyRange | null = whole;
+    while (left) {
+      const keys: readonly IDBValidKey[] = await promisifyRequest(store.getAllKeys(left, lotSize));
+      const last = keys.at(-1);
+      if (last !== undefined) yield await promisifyRequest<LogRecord[]>(store.getAll(left, keys.length));
+      left = keys.length < lotSize ? null : IDBKeyRange.bound(last, whole.upper, true, whole.upperOpen);
+    }
+  }
 }
 
 /** The last day a child has anything on: a device whose clock was set back shows by a day before it. */

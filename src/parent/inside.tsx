@@ -9,7 +9,9 @@ import { holdFocus } from './hold-focus';
 import { MarkingPage } from './marking/marking-page';
 import { MondayPage } from './monday/monday-page';
 import { OverTimePage } from './over-time/over-time-page';
+import { Fetched } from './parts/fetched';
 import { type Page, place } from './place';
+import { BackupReminder } from './record-book/backup-reminder';
 import { SettingsPage } from './settings/settings-page';
 import { setupStep } from './setup/progress';
 import { Setup } from './setup/setup';
@@ -25,21 +27,27 @@ export interface InsideProps {
   readonly gate: Gate;
   /** Leaves the demo household; `null` at home. */
   readonly onLeaveBoat: (() => void) | null;
+  /** Set-up begins with a file to restore. */
+  readonly isRestoring: boolean;
 }
 
+const fetchRecordBook = () =>
+  import('./record-book/record-book-page').then(({ RecordBookPage }) => RecordBookPage);
+
 /** Everything behind the door: set-up while there is no child, then the pages. */
-export function Inside({ desk, gate, onLeaveBoat }: InsideProps) {
+export function Inside({ desk, gate, onLeaveBoat, isRestoring }: InsideProps) {
   const root = useRef<HTMLDivElement>(null);
   const hasNobody = desk.household.value.children.length === 0;
   const isSettingUp = gate.phase.value === 'unset' || hasNobody || setupStep.value !== null;
   useEffect(() => (root.current ? holdFocus(root.current) : undefined), [isSettingUp]);
-  if (isSettingUp) return <Setup desk={desk} gate={gate} />;
+  if (isSettingUp) return <Setup desk={desk} gate={gate} isRestoring={isRestoring} />;
   const at = place.value.page;
   return (
     <div class="parent" ref={root}>
       <Top desk={desk} onLeaveBoat={onLeaveBoat} />
       <main class="page" key={at} data-holds="h1">
         <Notices desk={desk} />
+        {at === 'today' && !onLeaveBoat && <BackupReminder desk={desk} />}
         <PageBody page={at} desk={desk} gate={gate} isBoat={onLeaveBoat !== null} />
       </main>
     </div>
@@ -67,6 +75,8 @@ function PageBody({ page, desk, gate, isBoat }: PageBodyProps) {
       return <ChildrenPage desk={desk} />;
     case 'sittings':
       return <SittingsPage desk={desk} />;
+    case 'recordBook':
+      return <Fetched fetch={fetchRecordBook} props={{ desk }} />;
     case 'settings':
       return <SettingsPage desk={desk} gate={isBoat ? null : gate} />;
     case 'spoken':

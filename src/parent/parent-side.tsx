@@ -15,16 +15,19 @@ export interface ParentSideProps {
   readonly onBack: () => void;
   /** Leaves the demo household; left out at home. */
   readonly onLeaveBoat?: () => void;
+  /** The first screen was asked for a file to restore. */
+  readonly isRestoring?: boolean;
 }
 
 interface InsideProps {
   readonly desk: Desk;
   readonly gate: Gate;
   readonly onLeaveBoat: (() => void) | null;
+  readonly isRestoring: boolean;
 }
 
 /** The parent's side: the door, and behind it the pages, whose code is fetched only once it is open. */
-export function ParentSide({ desk, gate, onBack, onLeaveBoat }: ParentSideProps) {
+export function ParentSide({ desk, gate, onBack, onLeaveBoat, isRestoring = false }: ParentSideProps) {
   const inside = useSignal<{ readonly Inside: ComponentType<InsideProps> } | null>(null);
   const hasFailed = useSignal(false);
   const phase = gate.phase.value;
@@ -55,7 +58,14 @@ export function ParentSide({ desk, gate, onBack, onLeaveBoat }: ParentSideProps)
 
   if (!isPastDoor) return <GateScreen gate={gate} onBack={onBack} />;
   if (inside.value)
-    return <inside.value.Inside desk={guarded} gate={gate} onLeaveBoat={onLeaveBoat ?? null} />;
+    return (
+      <inside.value.Inside
+        desk={guarded}
+        gate={gate}
+        onLeaveBoat={onLeaveBoat ?? null}
+        isRestoring={isRestoring}
+      />
+    );
   return (
     <main class="parent gate">
       <p role="status">{hasFailed.value ? gateWords.notFetched : gateWords.loading}</p>

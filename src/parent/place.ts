@@ -10,6 +10,7 @@ export type Page =
   | 'overTime'
   | 'children'
   | 'sittings'
+  | 'recordBook'
   | 'settings'
   | 'about'
   /** Reached from Today: not in the navigation. */
@@ -24,6 +25,7 @@ export const pages: readonly Page[] = [
   'overTime',
   'children',
   'sittings',
+  'recordBook',
   'settings',
   'about',
 ];

@@ -7,6 +7,7 @@ const pageNames: Record<Page, string> = {
   overTime: 'Over time',
   children: 'Children and sets',
   sittings: 'Sittings',
+  recordBook: 'Record book',
   settings: 'Settings',
   about: 'About',
   spoken: 'Spoken check',

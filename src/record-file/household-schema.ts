@@ -12,7 +12,24 @@ import type {
 import type { LogRecord } from '../core/record/record';
 import type { ChildSettings, HouseholdSettings } from '../core/record/settings';
 import { sight } from './sat-schema';
-import { count, day, type FieldsOf, factId, id, oneOf, stamp } from './stamp-schema';
+import {
+  count,
+  day,
+  type FieldsOf,
+  factId,
+  id,
+  oneOf,
+  shortText,
+  small,
+  stamp,
+  upTo,
+  within,
+} from './stamp-schema';
+
+/** The longest sheet, in facts. */
+const length = upTo(100);
+const rows = upTo(20);
+const edge = within(-1e9, 1e9);
 
 const layout = oneOf<ChildSettings['layout']>({ across: true, stacked: true });
 
@@ -20,26 +37,26 @@ const perBand = <S extends v.GenericSchema>(of: S) =>
   v.looseObject({ firm: of, even: of, loose: of, thin: of });
 
 const childSettings = v.looseObject({
-  length: count,
+  length,
   timed: v.boolean(),
-  allowanceS: v.number(),
+  allowanceS: within(0, 86_400),
   sight,
   takesItself: v.boolean(),
-  limits: v.looseObject({ firm: count, even: count, loose: count }),
-  rows: perBand(count),
+  limits: v.looseObject({ firm: small, even: small, loose: small }),
+  rows: perBand(rows),
   rowsSent: oneOf<ChildSettings['rowsSent']>({ itself: true, parent: true }),
-  keptShare: v.number(),
+  keptShare: within(0, 1),
   layout,
   keepTimes: v.boolean(),
   keypad: oneOf<ChildSettings['keypad']>({ phone: true, calculator: true }),
   hand: v.picklist(['right', 'left']),
   setOrder: v.array(id),
-  minutes: v.number(),
-  schoolDays: v.array(count),
+  minutes: within(0, 1440),
+  schoolDays: v.array(upTo(7)),
   cards: v.boolean(),
-  newFacts: v.nullable(count),
-  lookBackEvery: count,
-  spokenEvery: count,
+  newFacts: v.nullable(upTo(100)),
+  lookBackEvery: small,
+  spokenEvery: small,
   gapLines: v.boolean(),
 });
 
@@ -50,7 +67,7 @@ const settingsChange = v.looseObject({
 });
 
 const householdSettings = v.looseObject({
-  bandNames: perBand(v.string()),
+  bandNames: perBand(shortText),
   sounds: v.boolean(),
   keySound: v.boolean(),
   paperSize: v.nullable(v.picklist(['a4', 'letter'])),
@@ -62,13 +79,13 @@ const rule = <W extends Ruling['what'], E extends FieldsOf<Omit<Extract<Ruling, 
 ) => v.looseObject({ what: v.literal(what), ...fields });
 
 const ruling = v.variant('what', [
-  rule('accept', { place: count }),
-  rule('slip', { place: count, slip: v.boolean() }),
+  rule('accept', { place: small }),
+  rule('slip', { place: small, slip: v.boolean() }),
   rule('void', {}),
   rule('wrongChild', { child: id }),
   rule('notOwnWork', {}),
   rule('bandAnyway', {}),
-  rule('rows', { rows: count }),
+  rule('rows', { rows }),
 ]);
 
 const laterStep = oneOf<LaterStep>({
@@ -83,7 +100,7 @@ const laterStep = oneOf<LaterStep>({
 
 const dayChange = v.looseObject({
   timed: v.exactOptional(v.boolean()),
-  length: v.exactOptional(count),
+  length: v.exactOptional(length),
   skip: v.exactOptional(v.boolean()),
   school: v.exactOptional(v.boolean()),
   straight: v.exactOptional(v.boolean()),
@@ -92,7 +109,7 @@ const dayChange = v.looseObject({
 } satisfies FieldsOf<DayChange>);
 
 const paperShape = v.looseObject({
-  length: count,
+  length,
   layout,
   hasKept: v.boolean(),
 } satisfies FieldsOf<PaperShape>);
@@ -110,17 +127,17 @@ const came = oneOf<SpokenAnswer>({ right: true, helped: true, notYet: true });
 
 /** Every kind of record but the sitting, each under its name, so that none can be forgotten. */
 const byKind = {
-  childAdded: record('childAdded', { child: id, name: v.string(), edge: v.number() }),
+  childAdded: record('childAdded', { child: id, name: shortText, edge }),
   childChanged: record('childChanged', {
     child: id,
-    name: v.exactOptional(v.string()),
-    edge: v.exactOptional(v.number()),
+    name: v.exactOptional(shortText),
+    edge: v.exactOptional(edge),
     archived: v.exactOptional(v.boolean()),
   }),
   childDeleted: record('childDeleted', { child: id }),
   setMade: record('setMade', {
     set: id,
-    name: v.string(),
+    name: shortText,
     facts: v.array(factId),
     removed: v.exactOptional(v.boolean()),
   }),
@@ -132,7 +149,7 @@ const byKind = {
   trialDrawn: record('trialDrawn', { child: id, set: id, plan: trialPlan, order: v.array(trialKind) }),
   trialStopped: record('trialStopped', { child: id, trial: id }),
   spreadAsked: record('spreadAsked', { child: id, ops: v.array(operation) }),
-  lineWritten: record('lineWritten', { fact: factId, line: v.nullable(v.string()) }),
+  lineWritten: record('lineWritten', { fact: factId, line: v.nullable(shortText) }),
   spokenChecked: record('spokenChecked', {
     child: id,
     day,

@@ -14,7 +14,21 @@ import type {
   VisitEnd,
 } from '../core/record/sat';
 import type { Sight } from '../core/record/settings';
-import { count, day, type FieldsOf, factId, id, ms, oneOf, promptId, stamp } from './stamp-schema';
+import {
+  count,
+  day,
+  type FieldsOf,
+  factId,
+  id,
+  moment,
+  ms,
+  oneOf,
+  promptId,
+  shortText,
+  small,
+  stamp,
+  within,
+} from './stamp-schema';
 
 const digits = {
   0: true,
@@ -35,16 +49,16 @@ const isTrue = v.exactOptional(v.literal(true));
 export const sight = oneOf<Sight>({ thread: true, hidden: true });
 
 const visit = v.looseObject({
-  place: count,
+  place: small,
   onsetMs: ms,
   onsetBy: oneOf<Visit['onsetBy']>({ element: true, elementCoarse: true, frame: true, paper: true }),
-  from: v.exactOptional(v.string()),
+  from: v.exactOptional(shortText),
   shown: isTrue,
   keys: v.array(v.strictTuple([key, ms, via])),
-  late: v.exactOptional(count),
+  late: v.exactOptional(small),
   end: oneOf<VisitEnd>({ taken: true, skipped: true, back: true, left: true }),
   endMs: ms,
-  given: v.nullable(v.string()),
+  given: v.nullable(shortText),
   took: v.nullable(oneOf<NonNullable<Visit['took']>>({ itself: true, done: true })),
   afterBell: isTrue,
 } satisfies FieldsOf<Visit>);
@@ -53,11 +67,11 @@ const away = v.looseObject({
   why: oneOf<AwayReason>({ hidden: true, asleep: true, stopped: true, torn: true, clocks: true }),
   fromMs: ms,
   toMs: ms,
-  afterVisits: count,
+  afterVisits: small,
 } satisfies FieldsOf<Away>);
 
-const clock = v.looseObject({ allowanceMs: v.number(), sight } satisfies FieldsOf<Clock>);
-const trial = v.looseObject({ trial: id, day: count } satisfies FieldsOf<TrialDay>);
+const clock = v.looseObject({ allowanceMs: within(0, 86_400_000), sight } satisfies FieldsOf<Clock>);
+const trial = v.looseObject({ trial: id, day: small } satisfies FieldsOf<TrialDay>);
 const spread = v.looseObject({ spread: id, part: v.picklist([0, 1]) } satisfies FieldsOf<SpreadHalf>);
 
 const purpose = oneOf<Purpose>({
@@ -78,25 +92,25 @@ export const satSchema = v.looseObject({
   purpose,
   of: v.nullable(id),
   set: v.nullable(id),
-  seed: v.number(),
+  seed: count,
   prompts: v.array(promptId),
   clock: v.nullable(clock),
   takesItself: v.boolean(),
   onWrong: oneOf<Sat['onWrong']>({ goOn: true, showAgain: true }),
   keepTimes: v.boolean(),
-  shownFirst: v.exactOptional(v.array(count)),
+  shownFirst: v.exactOptional(v.array(small)),
   twinOf: v.exactOptional(v.array(factId)),
-  enoughMs: v.exactOptional(v.number()),
+  enoughMs: v.exactOptional(within(0, 86_400_000)),
   lookBack: isTrue,
   second: isTrue,
   paper: isTrue,
   trial: v.exactOptional(trial),
   spread: v.exactOptional(spread),
   day,
-  offsetMin: v.number(),
-  zone: v.string(),
-  startedAt: v.number(),
-  clockStepMs: v.number(),
+  offsetMin: within(-1440, 1440),
+  zone: shortText,
+  startedAt: moment,
+  clockStepMs: within(0, 60_000),
   isolated: v.boolean(),
   visits: v.array(visit),
   away: v.array(away),

@@ -135,6 +135,20 @@ function createDesk(
       await book.record([{ kind: 'undone', target }]);
     },
     newId: () => ports.randomId(),
+    openRecordBook: onceFetched(async () => {
+      const { createRecordBook } = await import('./record-book/record-book');
+      return createRecordBook({
+        log,
+        async seal() {
+          for (const child of sitter.open.value.keys()) sitter.stop(child);
+          await saver.settled();
+        },
+        async reload() {
+          await book.reload();
+          await meetEveryone(book);
+        },
+      });
+    }),
     async deleteChild(child) {
       sitter.stop(child);
       await saver.settled();
@@ -148,6 +162,18 @@ function createDesk(
     },
     handOver: (child) => kiosk.giveTo(child),
     lock: () => kiosk.closeGrownUps(),
+  };
+}
+
+/** Fetches a thing once; after a failure the next call tries again. */
+function onceFetched<T>(fetch: () => Promise<T>): () => Promise<T> {
+  let fetched: Promise<T> | null = null;
+  return () => {
+    fetched ??= fetch().catch((error: unknown) => {
+      fetched = null;
+      throw error;
+    });
+    return fetched;
   };
 }
 

@@ -4,6 +4,7 @@ import type { Household } from '../core/household/household';
 import type { ChildDay } from '../core/plan/plan-day';
 import type { Draft, LogRecord } from '../core/record/record';
 import type { Day, Id } from '../core/record/stamp';
+import type { RecordBook } from './record-book/record-book';
 import type { StorageState } from './storage-state';
 
 /** What the parent's side reads and does. */
@@ -21,6 +22,8 @@ export interface Desk {
   /** Takes a record back; an undoing too, which brings it back. */
   undo(target: Id): Promise<void>;
   newId(): Id;
+  /** Files out and in; the code for it is fetched at the first call. */
+  openRecordBook(): Promise<RecordBook>;
   deleteChild(child: Id): Promise<void>;
   /** Ends a sitting that stands open; what was answered stays. */
   openStop(child: Id): Promise<void>;

@@ -86,7 +86,7 @@ const card = (face: Partial<CardFace> = {}, hasRung = false, more: Partial<CardS
 );
 
 const screens: Readonly<Record<string, () => VNode>> = {
-  welcome: () => <Welcome onBegin={no} onVisit={no} />,
+  welcome: () => <Welcome onBegin={no} onVisit={no} onRestore={no} />,
   whose: () => <Whose children={cloths} onChoose={no} onGrownUps={no} />,
   'hand over': () => (
     <HandOver to={{ id: 't', name: 'Teo', edge: 1 }} onTake={no} onBack={no} onGrownUps={no} />

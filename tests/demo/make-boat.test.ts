@@ -9,7 +9,7 @@ import { makeBoat } from '../../src/demo/make-boat';
 import { schoolDays } from '../../src/demo/school-days';
 import { teo } from '../../src/demo/teo';
 import { wren } from '../../src/demo/wren';
-import { isRecord } from '../../src/log/record-check';
+import { checkRecord } from '../../src/record-file/check-record';
 import { boat, boats, isHistory, readBoat, satsOf, today } from './a-boat';
 
 const { records } = boat;
@@ -23,7 +23,7 @@ describe('the boat', () => {
 
   test('has records that the log takes, counted from 1 without a gap, on one device', () => {
     for (const { records: all, device } of boats) {
-      expect(all.filter((record) => !isRecord(record))).toEqual([]);
+      expect(all.filter((record) => 'fault' in checkRecord(record))).toEqual([]);
       expect(all.map(({ seq }) => seq)).toEqual(all.map((_, index) => index + 1));
       expect(all.toSorted(compareStamps)).toEqual(all);
       expect(new Set(all.map((record) => record.device))).toEqual(new Set([device]));

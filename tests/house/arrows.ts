@@ -5,8 +5,8 @@ export const arrows: Readonly<Record<string, readonly string[]>> = {
   parent: ['state', 'readings', 'core', 'ui', 'paper'],
   paper: ['state', 'readings', 'core', 'ui'],
   demo: ['state', 'log', 'core'],
-  state: ['log', 'readings', 'core', 'sound', 'worker'],
-  log: ['core'],
+  state: ['log', 'record-file', 'readings', 'core', 'sound', 'worker'],
+  log: ['core', 'record-file'],
   readings: ['core'],
   'record-file': ['core'],
   command: ['readings', 'record-file'],
@@ -35,7 +35,7 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Parts that no first load may bring along: each is fetched when it is asked for. */
-export const lazyParts: readonly string[] = ['parent', 'paper', 'demo'];
+export const lazyParts: readonly string[] = ['parent', 'paper', 'demo', 'record-file'];
 
 /** Packages that no first load may bring along: each is fetched while idle, or with a lazy part. */
 export const lazyPackages: readonly string[] = ['howler', 'simple-statistics'];

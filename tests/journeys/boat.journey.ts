@@ -8,7 +8,7 @@ afterEach(closeDevices);
 
 async function aboard(): Promise<Device> {
   const device = await openDevice();
-  await press(device.page, 'Look round the boat');
+  await press(device.page, 'Visit the boat');
   await device.page.getByRole('button', { name: /Juniper/ }).waitFor();
   return device;
 }
@@ -38,7 +38,7 @@ test('a visitor sits the row that waits for Teo, and nothing of it reaches the r
   await page.reload();
   await page.getByRole('button', { name: 'Leave the boat' }).waitFor();
   await press(page, 'Leave the boat');
-  await page.getByRole('button', { name: 'Look round the boat' }).waitFor();
+  await page.getByRole('button', { name: 'Visit the boat' }).waitFor();
   expect(await storedSats(page)).toEqual([]);
   expectQuiet(device);
 });

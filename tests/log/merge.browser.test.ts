@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { LogRecord } from '../../src/core/record/record';
+import { highestSeq } from '../../src/core/record/stamp';
 import { append } from '../../src/log/append';
 import { deleteChild } from '../../src/log/delete-child';
-import { highestSeq } from '../../src/log/keys';
 import type { Log } from '../../src/log/log';
 import { mergeRecords } from '../../src/log/merge';
 import { allRecords } from '../../src/log/reads';
@@ -118,11 +118,43 @@ describe('what is not a record', () => {
     ['a counter below nothing', { ...good, seq: -1 }],
     ['version 0', { ...good, v: 0 }],
     ['no kind', { ...good, kind: undefined }],
+    ['a kind this version does not know', { ...good, kind: 'stood' }],
+    ['a body that is not a sitting’s', { ...good, visits: 'many' }],
+    ['a visit that never was', { ...good, visits: [{ place: 0 }] }],
+    ['a day the calendar has not', { ...good, day: '2025-02-29' }],
+    [
+      'a sheet of a million',
+      { ...stamped(2), kind: 'dayChanged', child: 'ann', day, change: { length: 1e6 } },
+    ],
+    ['a time past the end of time', { ...good, at: 8e16 }],
+    ['a key to a prototype', { ...good, extra: JSON.parse('{"__proto__":{"sounds":false}}') }],
   ])('is refused: %s', async (_, value) => {
     const log = await openFresh();
     expect(await mergeRecords(log, [value, good])).toMatchObject({ added: 1, refused: 1 });
     expect(await allRecords(log)).toEqual([good]);
   });
+});
+
+test('of two records under one id every device keeps the same, whichever it met first', async () => {
+  const sat = satOf('ann', day, 4, [['mul-2-3', '6']]);
+  const changed = [
+    { ...sat, seed: 8 },
+    { ...sat, seq: 5, day: '2026-03-03' },
+    { ...sat, child: 'bo' },
+  ];
+  const orders = [
+    [sat, ...changed],
+    [...changed, sat],
+    [changed[1], sat, changed[2], changed[0]],
+  ];
+  const kept = await Promise.all(
+    orders.map(async (order) => {
+      const log = await openFresh();
+      for (const record of order) await mergeRecords(log, [record]);
+      return contents(log);
+    }),
+  );
+  expect(kept).toEqual([[changed[1]], [changed[1]], [changed[1]]]);
 });
 
 test('records of a later version are kept whole, counted, and passed on', async () => {
@@ -134,7 +166,7 @@ test('records of a later version are kept whole, counted, and passed on', async 
     day,
     phase: 'full',
   };
-  await mergeRecords(tablet, [later, { ...stamped(8, { id: 'foreign' }), kind: 'tideNoted' }]);
+  await mergeRecords(tablet, [later, { ...stamped(8, { id: 'foreign', v: 99 }), kind: 'tideNoted' }]);
   expect((await householdOf(tablet)).later).toBe(1);
   await mergeRecords(phone, await allRecords(tablet));
   expect(await contents(phone)).toEqual(await contents(tablet));

@@ -120,6 +120,7 @@ export function fakeDesk(
       ids += 1;
       return `made-${ids}`;
     },
+    openRecordBook: () => Promise.reject(new Error('A desk in memory makes no files.')),
     async deleteChild(child) {
       append([{ kind: 'childDeleted', child }]);
     },

@@ -7,6 +7,12 @@ export type Day = string;
 /** The newest record format this build reads and the one it writes. */
 export const recordVersion = 1;
 
+/** The device that the demo household was made on; no real one has this id. */
+export const boatDevice: Id = 'boat';
+
+/** The highest counter taken from another device: it leaves room for this one's own records. */
+export const highestSeq = 1e11;
+
 /** What every record carries. `seq` is the logical counter: one more than the highest seen when it was made. */
 export interface Stamp {
   readonly id: Id;

@@ -4,6 +4,8 @@ import type { PreparedPin } from '../../state/gate';
 
 export type SetupStep =
   | { readonly at: 'storage' }
+  /** In place of a child's steps: a file of another device, or of this one before it was emptied. */
+  | { readonly at: 'restore' }
   | { readonly at: 'pin' }
   | { readonly at: 'code'; readonly prepared: PreparedPin }
   | { readonly at: 'child' }

@@ -26,6 +26,15 @@ export function StorageStep({ desk }: { readonly desk: Desk }) {
         <button type="button" class="main" onClick={goOn}>
           {setupWords.goOn}
         </button>
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            setupStep.value = { at: 'restore' };
+          }}
+        >
+          {setupWords.restore}
+        </button>
       </div>
     </>
   );

@@ -1,6 +1,7 @@
 export const setupWords = {
   steps: {
     storage: 'Before you begin',
+    restore: 'Restore from a file',
     pin: 'Choose a PIN',
     code: 'Write this down',
     child: 'A child',
@@ -19,6 +20,11 @@ export const setupWords = {
   howToInstall: 'Look in the browser’s menu for “Install” or “Add to home screen”.',
   isInstalled: 'Sumstitch is running from the home screen, as it should.',
   staysHere: 'Nothing you type leaves this device.',
+
+  restore: 'I have a file to restore',
+  restoreLead:
+    'A backup of Sumstitch that you saved before, here or on another device. It holds no PIN: you choose a new one afterwards.',
+  withoutFile: 'Begin without a file',
 
   pinLead:
     'The PIN opens the parent’s pages. It keeps children out; it does not encrypt what is on the device.',

@@ -49,7 +49,11 @@ export function logOf(made: MadeChild, sats: readonly Sat[]): ChildLog {
     ticked: new Set(made.kept),
     settings: { ...fresh.settings, timed: true },
   };
-  return readChildLog(child, { sittings, changes: new Map(), printed: [] }, (id) => setById(id)?.facts ?? null);
+  return readChildLog(
+    child,
+    { sittings, changes: new Map(), printed: [] },
+    (id) => setById(id)?.facts ?? null,
+  );
 }
 
 function kindsOf(order: DayOrder, chance: Chance): readonly boolean[] {
