@@ -13,7 +13,7 @@ import {
   readRecoveryCode,
   recoveryBytes,
 } from '../core/gate/recovery-code';
-import { waitAfterMs, waitAtOpeningMs } from '../core/gate/wait';
+import { longestWaitMs, waitAfterMs, waitAtOpeningMs } from '../core/gate/wait';
 import { isSecret, keepSecret, pinRounds } from './pin-hash';
 
 /** `unset`: no PIN has been chosen yet. `renewing`: the recovery code was right and a new PIN is owed. */
@@ -57,13 +57,32 @@ export function createGate(store: GateStore, rounds: number = pinRounds): Gate {
   let waitTimer: ReturnType<typeof setInterval> | undefined;
   // How many wrong tries this page knows of: another tab may have added some.
   let knownTries = 0;
+  // Wrong tries that could not be stored.
+  let unkept: GateData | null = null;
   // Reading and writing the served wait must not fall between a try's own reading and writing.
   let serving: Promise<void> = Promise.resolve();
 
   async function stored(): Promise<GateData> {
     const data = await store.read();
     if (!data) throw new Error('the gate has no PIN');
-    return data;
+    return unkept && unkept.tries > data.tries ? { ...data, tries: unkept.tries } : data;
+  }
+
+  /**
+   * Where nothing can be stored, a full disk say, a try could be made again after every reload. Such a try is therefore
+   * looked at only once the longest wait has been sat out: whoever reloads begins that wait again, so nobody has more
+   * tries in an hour than the stored count allows, and the grown-up still gets in. Whatever could not be stored for
+   * whatever reason is treated alike; the count goes on in memory.
+   */
+  async function count(counted: GateData): Promise<void> {
+    try {
+      await store.write(counted);
+      unkept = null;
+    } catch {
+      unkept = counted;
+      startWait(counted.tries, longestWaitMs);
+      await waitSatOut();
+    }
   }
 
   function startWait(tries: number, waitMs: number): void {
@@ -83,8 +102,18 @@ export function createGate(store: GateStore, rounds: number = pinRounds): Gate {
     }, tickMs);
   }
 
+  function waitSatOut(): Promise<void> {
+    return new Promise((resolve) => {
+      waitLeftMs.subscribe((leftMs) => {
+        if (leftMs === 0) resolve();
+      });
+    });
+  }
+
   async function opened(data: GateData, next: GatePhase): Promise<TryResult> {
-    await store.write(withTriesForgotten(data));
+    // Where it cannot be stored the tries stand a while longer; that keeps nobody out who knows the PIN.
+    await store.write(withTriesForgotten(data)).catch(() => undefined);
+    unkept = null;
     startWait(0, 0);
     phase.value = next;
     return 'opened';
@@ -145,7 +174,7 @@ export function createGate(store: GateStore, rounds: number = pinRounds): Gate {
         if (before.tries !== knownTries) startWait(before.tries, waitAtOpeningMs(before));
         if (waitLeftMs.value > 0) return 'waiting';
         const counted = withTryCounted(before);
-        await store.write(counted);
+        await count(counted);
         if (await isSecret(reading.pin, counted.pin)) return opened(counted, 'open');
         startWait(counted.tries, waitAfterMs(counted.tries));
         return 'wrong';

@@ -1,7 +1,7 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { GateData, GateStore } from '../../src/core/gate/gate-data';
 import { writeRecoveryCode } from '../../src/core/gate/recovery-code';
-import { createGate } from '../../src/state/gate';
+import { createGate, type Gate } from '../../src/state/gate';
 
 const rounds = 5;
 
@@ -175,13 +175,61 @@ test('a shut gate changes nothing', async () => {
   expect(() => gate.prepareCode()).toThrow('shut');
 });
 
-test('a store that refuses is told as trouble and opens nothing', async () => {
-  const { store, gate } = await setUp();
-  store.refuses = true;
-  expect(await gate.tryPin('4826')).toBe('trouble');
-  expect(gate.phase.value).toBe('locked');
-  store.refuses = false;
-  expect(await gate.tryPin('4826')).toBe('opened');
+describe('where a try cannot be stored', () => {
+  /** Waits until a try is being waited for. */
+  const untilWaiting = (gate: Gate) => vi.waitFor(() => expect(gate.waitLeftMs.value).toBeGreaterThan(0));
+
+  test('the grown-up gets in after the longest wait', async () => {
+    const { store, gate } = await setUp();
+    store.refuses = true;
+    const trying = gate.tryPin('4826');
+    await untilWaiting(gate);
+    expect(gate.isChecking.value).toBe(true);
+    await vi.advanceTimersByTimeAsync(59_000);
+    expect(gate.phase.value).toBe('locked');
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(await trying).toBe('opened');
+    expect(gate.phase.value).toBe('open');
+  });
+
+  test('a reload gives no try for nothing: each has its own longest wait', async () => {
+    const { store, gate } = await setUp();
+    store.refuses = true;
+    void gate.tryPin('0000');
+    await untilWaiting(gate);
+    await vi.advanceTimersByTimeAsync(50_000);
+    const again = createGate(store, rounds);
+    await again.load();
+    const trying = again.tryPin('4826');
+    await untilWaiting(again);
+    await vi.advanceTimersByTimeAsync(59_000);
+    expect(again.phase.value).toBe('locked');
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(await trying).toBe('opened');
+  });
+
+  test('wrong tries are counted in memory, and stored with the next that can be', async () => {
+    const { store, gate } = await setUp();
+    store.refuses = true;
+    for (const _ of [1, 2, 3]) {
+      const trying = gate.tryPin('9999');
+      await untilWaiting(gate);
+      await vi.advanceTimersByTimeAsync(60_000);
+      expect(await trying).toBe('wrong');
+      await vi.advanceTimersByTimeAsync(60_000);
+    }
+    store.refuses = false;
+    expect(await gate.tryPin('9999')).toBe('wrong');
+    expect(store.data?.tries).toBe(4);
+    expect(gate.waitLeftMs.value).toBe(4000);
+  });
+
+  test('the recovery code opens at once', async () => {
+    const { store, gate, code } = await setUp();
+    store.refuses = true;
+    expect(await gate.tryRecoveryCode(code)).toBe('opened');
+    expect(gate.phase.value).toBe('renewing');
+  });
 });
 
 test('a store that can’t be read at the start is told as trouble', async () => {

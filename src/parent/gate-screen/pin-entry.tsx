@@ -21,7 +21,9 @@ export function PinEntry({ gate, onForgot }: PinEntryProps) {
   const wasWaiting = useRef(false);
 
   useSignalEffect(() => {
-    if (wasWaiting.current && !isWaiting.value) said.value = gateWords.waitOver;
+    const isChecking = gate.isChecking.peek();
+    if (isChecking && isWaiting.value) said.value = gateWords.notNoted;
+    if (wasWaiting.current && !isWaiting.value && !isChecking) said.value = gateWords.waitOver;
     wasWaiting.current = isWaiting.value;
   });
 

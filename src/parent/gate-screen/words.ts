@@ -25,6 +25,8 @@ export const gateWords = {
   showDigits: 'Show the digits',
   open: 'Open',
   checking: 'Checking …',
+  notNoted:
+    'This device cannot store anything just now, as when its disk is full, and so cannot count tries. This one is looked at in a minute. Loading the page again begins the minute again.',
   back: 'Back to the cloth',
   forgot: 'Forgot the PIN?',
   recoverTitle: 'Forgot the PIN?',
