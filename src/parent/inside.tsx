@@ -31,6 +31,7 @@ export interface InsideProps {
   readonly isRestoring: boolean;
 }
 
+const fetchPaper = () => import('./paper/paper-page').then(({ PaperPage }) => PaperPage);
 const fetchRecordBook = () =>
   import('./record-book/record-book-page').then(({ RecordBookPage }) => RecordBookPage);
 
@@ -71,6 +72,8 @@ function PageBody({ page, desk, gate, isBoat }: PageBodyProps) {
       return <FactsPage desk={desk} />;
     case 'overTime':
       return <OverTimePage desk={desk} />;
+    case 'paper':
+      return <Fetched fetch={fetchPaper} props={{ desk }} />;
     case 'children':
       return <ChildrenPage desk={desk} />;
     case 'sittings':

@@ -8,6 +8,7 @@ export type Page =
   | 'marking'
   | 'facts'
   | 'overTime'
+  | 'paper'
   | 'children'
   | 'sittings'
   | 'recordBook'
@@ -23,6 +24,7 @@ export const pages: readonly Page[] = [
   'marking',
   'facts',
   'overTime',
+  'paper',
   'children',
   'sittings',
   'recordBook',

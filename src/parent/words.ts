@@ -5,6 +5,7 @@ const pageNames: Record<Page, string> = {
   marking: 'Marking',
   facts: 'Facts',
   overTime: 'Over time',
+  paper: 'Paper',
   children: 'Children and sets',
   sittings: 'Sittings',
   recordBook: 'Record book',

@@ -14,6 +14,7 @@ import type { Desk } from './desk';
 import { createKiosk, type Kiosk } from './kiosk';
 import { watchPage } from './page-watch';
 import type { PlaySound } from './play-sound';
+import { startOnPaper } from './paper-start';
 import type { Ports } from './ports';
 import { createSaver, type Saver } from './saver';
 import { createSitter, type Sitter } from './sitter';
@@ -72,7 +73,7 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
 
   return {
     kiosk,
-    desk: createDesk(log, ports, book, saver, sitter, kiosk, today),
+    desk: createDesk(log, ports, book, saver, sitter, kiosk, today, play),
     gateStore: gateStore(log),
     openDesk: () => book.openHistory(),
     closeDesk: book.closeHistory,
@@ -108,6 +109,7 @@ function createDesk(
   sitter: Sitter,
   kiosk: Kiosk,
   today: Today,
+  play: PlaySound,
 ): Desk {
   const persisted = signal<boolean | null>(null);
   void askToPersist().then((answer) => {
@@ -135,6 +137,8 @@ function createDesk(
       await book.record([{ kind: 'undone', target }]);
     },
     newId: () => ports.randomId(),
+    startOnPaper: (day) => startOnPaper(day, ports),
+    ringBell: () => play('bell'),
     openRecordBook: onceFetched(async () => {
       const { createRecordBook } = await import('./record-book/record-book');
       return createRecordBook({

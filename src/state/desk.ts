@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { History } from '../core/household/history';
 import type { Household } from '../core/household/household';
+import type { PaperStart } from '../core/paper/paper-sat';
 import type { ChildDay } from '../core/plan/plan-day';
 import type { Draft, LogRecord } from '../core/record/record';
 import type { Day, Id } from '../core/record/stamp';
@@ -22,6 +23,10 @@ export interface Desk {
   /** Takes a record back; an undoing too, which brings it back. */
   undo(target: Id): Promise<void>;
   newId(): Id;
+  /** Where what was done on paper on a day belongs. */
+  startOnPaper(day: Day): PaperStart;
+  /** The soft bell of a child's side, for a clock the parent runs. */
+  ringBell(): void;
   /** Files out and in; the code for it is fetched at the first call. */
   openRecordBook(): Promise<RecordBook>;
   deleteChild(child: Id): Promise<void>;

@@ -6,6 +6,7 @@ import { files } from './css-files';
 const scopes: Readonly<Record<string, readonly string[]>> = {
   child: ['.screen', '.card-screen'],
   parent: ['.parent', '.fact-grid', '.grid-sample'],
+  paper: ['.paper-page'],
 };
 
 describe.each(Object.entries(scopes))('every selector of src/%s', (part, scope) => {

@@ -19,6 +19,7 @@ export interface FakeDesk extends Desk {
   readonly handedTo: (Id | null)[];
   readonly stopped: Id[];
   readonly locks: () => number;
+  readonly rings: () => number;
   readonly setStorage: (state: Partial<StorageState>) => void;
   readonly setSitting: (children: readonly Id[]) => void;
   /** The next things to be recorded fail like this; `null` lets them through again. */
@@ -38,6 +39,7 @@ export function fakeDesk(
   const handedTo: (Id | null)[] = [];
   const stopped: Id[] = [];
   let locks = 0;
+  let rings = 0;
   let ids = stored.length;
   let refusal: string | null = null;
 
@@ -97,6 +99,7 @@ export function fakeDesk(
     handedTo,
     stopped,
     locks: () => locks,
+    rings: () => rings,
     setStorage(state) {
       storage.value = { ...storage.value, ...state };
     },
@@ -121,6 +124,10 @@ export function fakeDesk(
       return `made-${ids}`;
     },
     openRecordBook: () => Promise.reject(new Error('A desk in memory makes no files.')),
+    startOnPaper: (onDay) => ({ day: onDay, offsetMin: 0, zone: 'UTC', startedAt: Date.parse(onDay) }),
+    ringBell() {
+      rings += 1;
+    },
     async deleteChild(child) {
       append([{ kind: 'childDeleted', child }]);
     },

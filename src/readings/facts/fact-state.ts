@@ -30,7 +30,9 @@ const sureFrom = { known: 0.92, pace: 0.75, uneven: 0.8, toLearn: 0.8 } as const
 type State = Exclude<FactState, 'notEnough'>;
 
 /** The state of a fact: the first that is sure enough. */
-export function nameState({ answers, days, right, knowing, pace }: Grounds): Named {
+export function nameState({ answers, days, right, knowing, pace: timed }: Grounds): Named {
+  // Answers on paper have no times: a few timed ones beside them say nothing of the fact's pace.
+  const pace = timed && timed.times >= fewest.answers ? timed : null;
   const uneven = {
     right: right < answers ? knowing.mixed : 0,
     pace: unevenPace(answers, knowing, pace),

@@ -71,7 +71,8 @@ function readFact(own: Own, pool: Pool, tallies: ReadonlyMap<FactId, Tally>): Fa
   const partner = turnAround(fact);
   const beside = (partner && tallies.get(partner.id)) ?? { right: 0, of: 0 };
   const { speaking, tally, pace, named } = likeliest(own, (of) => nameBy(of, pool, beside));
-  const handMs = speaking.answers[0]?.answer.handMs ?? null;
+  const timed = speaking.answers.find(({ answer }) => answer.firstKeyMs !== null);
+  const handMs = timed?.answer.handMs ?? null;
   return {
     fact,
     ...named,

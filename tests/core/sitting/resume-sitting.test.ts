@@ -183,7 +183,7 @@ function eventsOf(sat: Sat): readonly SittingEvent[] {
     const late = visit.late ?? 0;
     const onTime = visit.keys.length - late;
     events.push(
-      { type: 'shown', atMs: visit.onsetMs ?? 0, by: visit.onsetBy },
+      { type: 'shown', atMs: visit.onsetMs ?? 0, by: visit.onsetBy === 'paper' ? 'frame' : visit.onsetBy },
       ...pressing(visit.keys.slice(0, onTime)),
     );
     const [first, ...more] = spans(index + 1).map((span) => passing(sat, span));
