@@ -17,15 +17,18 @@ export function readTail(log: Log, household: Household, child: Id, fromDay: Day
   return read(log.store, (store) => getSpan(store, household, child, fromDay, null));
 }
 
-/** The whole history; or one child's, with what rulings moved to it. */
-export function readHistory(log: Log): Promise<HistoryRecord[]>;
-export function readHistory(log: Log, household: Household, child: Id): Promise<HistoryRecord[]>;
-export function readHistory(log: Log, household?: Household, child?: Id): Promise<HistoryRecord[]> {
-  return read(log.store, (store) =>
-    household && child !== undefined
-      ? getSpan(store, household, child, null, null)
-      : getAll<HistoryRecord>(store, allHistoryRange()),
-  );
+/** The whole history, in lots: all of ten years at once would hold the page for a quarter of a second. */
+export function readHistory(log: Log): Promise<HistoryRecord[]> {
+  return read(log.store, async (store) => {
+    const history: HistoryRecord[] = [];
+    for await (const lot of getLotsIn<HistoryRecord>(store, allHistoryRange())) history.push(...lot);
+    return history;
+  });
+}
+
+/** One child's history, with what rulings moved to it. */
+export function readHistoryOf(log: Log, household: Household, child: Id): Promise<HistoryRecord[]> {
+  return read(log.store, (store) => getSpan(store, household, child, null, null));
 }
 
 /** Every record: the household's, then the history's. */
@@ -56,14 +59,16 @@ const lotSize = 250;
 
 /** Every record in lots, inside a transaction: the household's, then the history's. */
 export async function* getLots(store: IDBObjectStore): AsyncGenerator<readonly LogRecord[]> {
-  for (const whole of [homeRange(), allHistoryRange()]) {
-    let left: IDBKeyRange | null = whole;
-    while (left) {
-      const keys: readonly IDBValidKey[] = await promisifyRequest(store.getAllKeys(left, lotSize));
-      const last = keys.at(-1);
-      if (last !== undefined) yield await promisifyRequest<LogRecord[]>(store.getAll(left, keys.length));
-      left = keys.length < lotSize ? null : IDBKeyRange.bound(last, whole.upper, true, whole.upperOpen);
-    }
+  for (const whole of [homeRange(), allHistoryRange()]) yield* getLotsIn<LogRecord>(store, whole);
+}
+
+async function* getLotsIn<T>(store: IDBObjectStore, whole: IDBKeyRange): AsyncGenerator<readonly T[]> {
+  let left: IDBKeyRange | null = whole;
+  while (left) {
+    const keys: readonly IDBValidKey[] = await promisifyRequest(store.getAllKeys(left, lotSize));
+    const last = keys.at(-1);
+    if (last !== undefined) yield await promisifyRequest<T[]>(store.getAll(left, keys.length));
+    left = keys.length < lotSize ? null : IDBKeyRange.bound(last, whole.upper, true, whole.upperOpen);
   }
 }
 

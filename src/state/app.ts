@@ -8,13 +8,13 @@ import { refreshCheckpoint } from '../log/checkpoint';
 import { clearTail } from '../log/clear-tail';
 import { gateStore } from '../log/gate-store';
 import type { Log } from '../log/log';
-import { readHistory } from '../log/reads';
+import { readHistoryOf } from '../log/reads';
 import { type Book, createBook } from './book';
 import type { Desk } from './desk';
 import { createKiosk, type Kiosk } from './kiosk';
 import { watchPage } from './page-watch';
-import type { PlaySound } from './play-sound';
 import { startOnPaper } from './paper-start';
+import type { PlaySound } from './play-sound';
 import type { Ports } from './ports';
 import { createSaver, type Saver } from './saver';
 import { createSitter, type Sitter } from './sitter';
@@ -79,7 +79,7 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
     closeDesk: book.closeHistory,
     async readWholeCloth(child) {
       await saver.settled();
-      const records = await readHistory(log, book.household.value, child);
+      const records = await readHistoryOf(log, book.household.value, child);
       return (effectiveHistory(records, book.household.value).children.get(child) ?? noHistory).sittings;
     },
     close() {

@@ -1,7 +1,14 @@
 import { expect, test } from 'vitest';
 import { compareStamps, recordVersion } from '../../src/core/record/stamp';
 import { append } from '../../src/log/append';
-import { allRecords, latestDay, readHistory, readHousehold, readTail } from '../../src/log/reads';
+import {
+  allRecords,
+  latestDay,
+  readHistory,
+  readHistoryOf,
+  readHousehold,
+  readTail,
+} from '../../src/log/reads';
 import { ann, bo, countingPorts, dump, freshName, householdOf, openFresh, satDraft } from './open-a-log';
 
 test('records come back as they were appended, stamped in their order', async () => {
@@ -67,7 +74,7 @@ test('a tail begins at its day and is of one child', async () => {
     ['ann', '2026-03-03'],
   ]);
   expect(await readHistory(log)).toHaveLength(5);
-  expect(await readHistory(log, await householdOf(log), 'bo')).toHaveLength(1);
+  expect(await readHistoryOf(log, await householdOf(log), 'bo')).toHaveLength(1);
   expect(await allRecords(log)).toHaveLength(5);
 });
 

@@ -35,17 +35,21 @@ export function FactsPage({ desk }: { readonly desk: Desk }) {
 function FactsOf({ desk, childId }: { readonly desk: Desk; readonly childId: string }) {
   const household = desk.household.value;
   const history = desk.history.value;
-  const read = useRead(() => {
-    const child = household.children.find(({ id }) => id === childId);
-    if (!history || !child) return null;
-    const reading = childReading(household, history, child);
-    return {
-      reading,
-      groups: groupsOf(reading),
-      total: saidOfFacts(reading),
-      said: saidOfReadiness(reading),
-    };
-  }, [household, history, childId]);
+  const read = useRead(
+    function* () {
+      const child = household.children.find(({ id }) => id === childId);
+      if (!history || !child) return null;
+      const reading = childReading(household, history, child);
+      yield* reading.prepare('readiness', 'clockEffect', 'trial');
+      return {
+        reading,
+        groups: groupsOf(reading),
+        total: saidOfFacts(reading),
+        said: saidOfReadiness(reading),
+      };
+    },
+    [household, history, childId],
+  );
   if (!read) return <p role="status">{insideWords.historyLoading}</p>;
   if (read.groups.length === 0) return <p>{factsWords.nobody}</p>;
   return (

@@ -1,4 +1,4 @@
-import { differenceInCalendarDays, parseISO } from 'date-fns';
+import { formatISO, parseISO, subDays } from 'date-fns';
 import type { Household } from '../../core/household/household';
 import type { ChildDay } from '../../core/plan/plan-day';
 import type { Day, Id } from '../../core/record/stamp';
@@ -22,8 +22,9 @@ export function needingOf(
     for (const need of day ? needsOfParent(child, day) : [])
       if ('sitting' in need) now.set(need.sitting, [...(now.get(need.sitting) ?? []), whyText(need)]);
   }
+  const since = formatISO(subDays(parseISO(today), askedForDays), { representation: 'date' });
   const why = (entry: Entry) =>
-    now.get(entry.sat.id)?.join(' ') ?? (isLeftWithoutBand(entry, today) ? todayWords.interrupted : null);
+    now.get(entry.sat.id)?.join(' ') ?? (isLeftWithoutBand(entry, since) ? todayWords.interrupted : null);
   return new Map(
     sheets.flatMap((entry) => {
       const text = why(entry);
@@ -32,10 +33,9 @@ export function needingOf(
   );
 }
 
-function isLeftWithoutBand(entry: Entry, today: Day): boolean {
-  const age = differenceInCalendarDays(parseISO(today), parseISO(entry.sat.day));
+function isLeftWithoutBand(entry: Entry, since: Day): boolean {
   // The day first: marking ten years of sheets for a list would take seconds.
-  return age < askedForDays && entry.marked.noBand === 'interrupted';
+  return entry.sat.day > since && entry.marked.noBand === 'interrupted';
 }
 
 function whyText(need: SheetNeed): string {

@@ -43,7 +43,14 @@ export function SittingReading({ desk, history, entry }: SittingReadingProps) {
   const parts = partsOf(household, history, sat.id);
   const owner = findChild(household, child);
   const reading = owner && childReading(household, history, owner);
-  const said = useRead(() => (reading ? saidOfSheet(reading, sat.id) : []), [reading, sat.id]);
+  const said = useRead(
+    function* () {
+      if (!reading) return [];
+      yield* reading.prepare();
+      return saidOfSheet(reading, sat.id);
+    },
+    [reading, sat.id],
+  );
   const causes = (part: Entry) => (reading ? causesOf(reading, part) : null);
   return (
     <>

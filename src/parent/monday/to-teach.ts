@@ -15,6 +15,7 @@ import { workOf } from '../../core/strategy/work';
 import { resumeSummary } from '../../core/summary/summarize';
 import { emptySummary, type Summary } from '../../core/summary/summary';
 import { dayFacts } from '../../state/day-facts';
+import type { Steps } from '../reading/steps';
 
 /** A new fact with the way to it. */
 export interface NewFact {
@@ -42,13 +43,20 @@ const missedDays = 7;
 const longDays = 14;
 const mostNamed = 6;
 
+/** Sittings summed up in one step. */
+const satsAStep = 25;
+
 /** The sittings the plan itself needs: what waits from before a week is let go. */
 const planDays = 31;
 
-/** What is to be taught to a child on a day to come, from today's log. */
-export function toTeachOn(day: Day, { household, history, child, today }: TeachSource): ToTeach {
+/** What is to be taught to a child on a day to come, from today's log; in steps, as ten years are summed up. */
+export function* toTeachOn(day: Day, { household, history, child, today }: TeachSource): Steps<ToTeach> {
   const own = history.children.get(child.id) ?? noHistory;
-  const summary = resumeSummary(emptySummary, own.sittings);
+  let summary = emptySummary;
+  for (let at = 0; at < own.sittings.length; at += satsAStep) {
+    summary = resumeSummary(summary, own.sittings.slice(at, at + satsAStep));
+    yield;
+  }
   const facts = dayFacts(household, child.id);
   const sittings = own.sittings.filter(({ sat }) => daysBetween(sat.day, today) <= planDays);
   const planWith = (change: DayChange) =>

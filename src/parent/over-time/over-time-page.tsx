@@ -44,28 +44,38 @@ function OverTimeOf({ desk, childId }: { readonly desk: Desk; readonly childId: 
   const span = useSignal<Span>(84);
   const household = desk.household.value;
   const history = desk.history.value;
-  const read = useRead(() => {
-    const child = household.children.find(({ id }) => id === childId);
-    if (!history || !child) return null;
-    const reading = childReading(household, history, child);
-    const isShown = isWithin(span.value, reading.log.sats.at(-1)?.ruled.sat.day ?? '');
-    const sats = reading.log.sats.filter(({ ruled }) => isShown(ruled.sat.day));
-    return {
-      reading,
-      sheets: sats.filter(({ ruled }) => ruled.sat.purpose === 'sheet').length,
-      isShown,
-      byBell: reading.rates.find(({ rate }) => rate === 'count')?.stretches ?? [],
-      atEase: countsAtEase(reading.log.sats),
-      think: thinkTimes(reading.log.sats),
-      interrupted: {
-        with: interruptedSheets(sats, true),
-        without: interruptedSheets(sats, false),
-      },
-      minutes: minutesADay(sats),
-      causes: causesOverTime(reading, isShown),
-      keypad: saidOfKeypad(reading),
-    };
-  }, [household, history, childId, span.value]);
+  const read = useRead(
+    function* () {
+      const child = household.children.find(({ id }) => id === childId);
+      if (!history || !child) return null;
+      const reading = childReading(household, history, child);
+      yield* reading.prepare('rates', 'clockEffect', 'trial');
+      const isShown = isWithin(span.value, reading.log.sats.at(-1)?.ruled.sat.day ?? '');
+      const sats = reading.log.sats.filter(({ ruled }) => isShown(ruled.sat.day));
+      const causes = causesOverTime(reading, isShown);
+      yield;
+      const atEase = countsAtEase(reading.log.sats);
+      yield;
+      const think = thinkTimes(reading.log.sats);
+      yield;
+      return {
+        reading,
+        sheets: sats.filter(({ ruled }) => ruled.sat.purpose === 'sheet').length,
+        isShown,
+        byBell: reading.rates.find(({ rate }) => rate === 'count')?.stretches ?? [],
+        atEase,
+        think,
+        interrupted: {
+          with: interruptedSheets(sats, true),
+          without: interruptedSheets(sats, false),
+        },
+        minutes: minutesADay(sats),
+        causes,
+        keypad: saidOfKeypad(reading),
+      };
+    },
+    [household, history, childId, span.value],
+  );
   if (!read) return <p role="status">{insideWords.historyLoading}</p>;
   if (read.sheets === 0) return <p>{overTimeWords.nobody}</p>;
   const { reading, byBell, atEase, think, isShown } = read;

@@ -11,7 +11,12 @@ export function ClockTooSoon({ desk, child }: { readonly desk: Desk; readonly ch
   const history = desk.history.value;
   const { timed } = child.settings;
   const said = useRead(
-    () => (history && timed ? saidOfClockTooSoon(childReading(household, history, child)) : null),
+    function* () {
+      if (!history || !timed) return null;
+      const reading = childReading(household, history, child);
+      yield* reading.prepare('readiness');
+      return saidOfClockTooSoon(reading);
+    },
     [household, history, child, timed],
   );
   return <div role="status">{timed && said && <Said {...said} />}</div>;

@@ -29,20 +29,24 @@ export function TodayReadings({ desk, child, day, acting }: TodayReadingsProps) 
   const history = desk.history.value;
   const sheet = day.sheets.at(-1)?.ruled.sat.id ?? null;
   const isTimed = plansClock(day) || child.settings.timed;
-  const read = useRead(() => {
-    if (!history) return null;
-    const reading = childReading(household, history, child);
-    const more = isTimed ? moreTime(reading, sheet) : null;
-    return {
-      said: sheet === null ? [] : saidBesideCount(reading, sheet),
-      keypad: more?.said ?? null,
-      restoringS: more?.restoringS ?? null,
-      readiness: reading.readiness,
-      ready: saidOfReadiness(reading)[0] ?? null,
-      cost: child.settings.timed ? saidOfClockCost(reading, sheet) : [],
-      tooSoon: isTimed && sheet === null ? saidOfClockTooSoon(reading) : null,
-    };
-  }, [household, history, child, sheet, isTimed]);
+  const read = useRead(
+    function* () {
+      if (!history) return null;
+      const reading = childReading(household, history, child);
+      yield* reading.prepare('readiness', 'clockEffect', 'trial');
+      const more = isTimed ? moreTime(reading, sheet) : null;
+      return {
+        said: sheet === null ? [] : saidBesideCount(reading, sheet),
+        keypad: more?.said ?? null,
+        restoringS: more?.restoringS ?? null,
+        readiness: reading.readiness,
+        ready: saidOfReadiness(reading)[0] ?? null,
+        cost: child.settings.timed ? saidOfClockCost(reading, sheet) : [],
+        tooSoon: isTimed && sheet === null ? saidOfClockTooSoon(reading) : null,
+      };
+    },
+    [household, history, child, sheet, isTimed],
+  );
   if (!read) return null;
   const { said, keypad, restoringS, tooSoon, cost } = read;
   const change = (changes: Partial<Child['settings']>, says: string) =>
