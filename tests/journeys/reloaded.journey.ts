@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { words } from '../../src/child/words';
+import type { DayChange, DayChanged } from '../../src/core/record/household-record';
 import { keyHand, nextCard, sit } from './child-hand';
 import { closeDevices, type Device, expectQuiet, openDevice, reload } from './device';
 import { beginSheet, finishDay, goTo } from './morning';
@@ -41,6 +42,15 @@ async function untilSealed(): Promise<void> {
   await expect.poll(async () => Object.keys(await readStored(device.page)).some(isOpen)).toBe(false);
 }
 
+/** Nor does what the child chose. */
+async function untilStored(isChosen: (change: DayChange) => boolean | undefined): Promise<void> {
+  const isIt = (value: unknown) => {
+    const record = value as Partial<DayChanged> | null;
+    return record?.kind === 'dayChanged' && record.change !== undefined && isChosen(record.change) === true;
+  };
+  await expect.poll(async () => Object.values(await readStored(device.page)).some(isIt)).toBe(true);
+}
+
 /** Reloads in mid-sitting, and takes up the same card. */
 async function reloadInCard(): Promise<void> {
   const { page } = device;
@@ -69,10 +79,10 @@ test('a child comes back to the same step, wherever the page was reloaded', asyn
   await sit(page, await hand(), { until: 4 });
   await reloadInCard();
   await sit(page, await hand());
-  await seeHeading(page, words.yours);
   await untilSealed();
-  await reload(page);
-
+  await reloadOn(words.yours);
+  await press(page, words.goOn);
+  await untilStored(({ heard }) => heard);
   await reloadOn(words.choice);
   await press(page, words.straight);
   await sit(page, await hand(), { until: 10 });
