@@ -92,7 +92,9 @@ export async function dropJournalsOf(store: IDBObjectStore, child: Id): Promise<
 }
 
 function putEntry(log: Log, entry: Entry): Promise<void> {
-  return write(log.store, (store) => {
+  return write(log.store, async (store) => {
+    // Where the store was erased under the page, an answer alone would be taken for a log.
+    await readHead(store);
     store.put(entry, entryKey(entry));
   });
 }

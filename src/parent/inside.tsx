@@ -10,6 +10,7 @@ import { MarkingPage } from './marking/marking-page';
 import { MondayPage } from './monday/monday-page';
 import { OverTimePage } from './over-time/over-time-page';
 import { Fetched } from './parts/fetched';
+import { HeldAnswers } from './parts/held-answers';
 import { type Page, place } from './place';
 import { BackupReminder } from './record-book/backup-reminder';
 import { SettingsPage } from './settings/settings-page';
@@ -93,7 +94,7 @@ function PageBody({ page, desk, gate, isBoat }: PageBodyProps) {
 
 /** What the storage has to say, above every page. */
 function Notices({ desk }: { readonly desk: Desk }) {
-  const { trouble, later } = desk.storage.value;
+  const { trouble, waiting, later } = desk.storage.value;
   return (
     <>
       {trouble && (
@@ -101,6 +102,7 @@ function Notices({ desk }: { readonly desk: Desk }) {
           {troubleSentence(trouble)}
         </p>
       )}
+      {trouble && waiting > 0 && <HeldAnswers desk={desk} />}
       {later > 0 && <p class="trouble">{insideWords.later(later)}</p>}
     </>
   );

@@ -42,6 +42,7 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
   await book.reload();
 
   const sitter = createSitter(log, ports, saver, {
+    held: book.hold,
     sealed: book.take,
     ended: (sat) => {
       kiosk.sittingEnded(sat);
@@ -78,9 +79,12 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
     openDesk: () => book.openHistory(),
     closeDesk: book.closeHistory,
     async readWholeCloth(child) {
-      await saver.settled();
+      // Where it cannot be stored, what was sat is in memory all the same.
+      await saver.settled().catch(() => undefined);
       const records = await readHistoryOf(log, book.household.value, child);
-      return (effectiveHistory(records, book.household.value).children.get(child) ?? noHistory).sittings;
+      return (
+        effectiveHistory(book.withHeld(records, child), book.household.value).children.get(child) ?? noHistory
+      ).sittings;
     },
     close() {
       stopWatching();
@@ -153,6 +157,11 @@ function createDesk(
         },
       });
     }),
+    async heldFile() {
+      for (const child of sitter.open.value.keys()) sitter.stop(child);
+      const { heldFile } = await import('./held-file');
+      return heldFile(log, book.inMemory());
+    },
     async deleteChild(child) {
       sitter.stop(child);
       await saver.settled();

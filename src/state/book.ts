@@ -5,6 +5,7 @@ import type { Household } from '../core/household/household';
 import { type ChildDay, planDay } from '../core/plan/plan-day';
 import type { HouseholdRecord } from '../core/record/household-record';
 import { type Draft, type HistoryRecord, isOfHistory, type LogRecord } from '../core/record/record';
+import type { Sat } from '../core/record/sat';
 import type { Id } from '../core/record/stamp';
 import { resumeSummary } from '../core/summary/summarize';
 import { emptySummary } from '../core/summary/summary';
@@ -34,6 +35,12 @@ export interface Book {
   record(drafts: readonly Draft[]): Promise<readonly LogRecord[]>;
   /** Shows records that are stored, or being stored, already. */
   take(records: readonly LogRecord[]): void;
+  /** Shows a sitting that is still on its way to the disk, and keeps showing it until it is there. */
+  hold(sat: Sat): void;
+  /** A child's records that were read, with what is held of it. */
+  withHeld(records: readonly HistoryRecord[], child: Id): readonly HistoryRecord[];
+  /** Everything in memory, stored or held. */
+  inMemory(): readonly LogRecord[];
   /** The highest counter in memory. */
   highestSeq(): number;
 }
@@ -42,6 +49,7 @@ export function createBook(log: Log, today: Today): Book {
   const home = signal<ReadonlyMap<Id, HouseholdRecord>>(new Map());
   const tails = signal<ReadonlyMap<Id, Tail>>(new Map());
   const whole = signal<ReadonlyMap<Id, HistoryRecord> | null>(null);
+  const held = new Map<Id, Sat>();
 
   const household = computed(() => foldHousehold([...home.value.values()]));
   const history = computed(() =>
@@ -74,18 +82,30 @@ export function createBook(log: Log, today: Today): Book {
 
   async function readTail(child: Id): Promise<void> {
     const { checkpoint, tail } = await readTailWithCheckpoint(log, household.value, child);
-    tails.value = new Map(tails.value).set(child, { checkpoint, records: byId(tail) });
+    tails.value = new Map(tails.value).set(child, { checkpoint, records: byId(withHeld(tail, child)) });
+  }
+
+  function withHeld(records: readonly HistoryRecord[], child: Id | null): readonly HistoryRecord[] {
+    if (held.size === 0) return records;
+    const stored = new Set(records.map(({ id }) => id));
+    const missing = [...held.values()].filter((sat) => !stored.has(sat.id));
+    return [...records, ...missing.filter((sat) => child === null || sat.child === child)];
+  }
+
+  async function readWhole(): Promise<ReadonlyMap<Id, HistoryRecord>> {
+    return byId(withHeld(await readHistory(log), null));
   }
 
   async function reload(): Promise<void> {
     home.value = byId(await readHousehold(log));
     await Promise.all([...tails.value.keys()].map(readTail));
-    if (whole.value) whole.value = byId(await readHistory(log));
+    if (whole.value) whole.value = await readWhole();
   }
 
   function take(records: readonly LogRecord[]): void {
     batch(() => {
       for (const record of records) {
+        held.delete(record.id);
         if (isOfHistory(record)) takeHistory(record);
         else home.value = new Map(home.value).set(record.id, record);
       }
@@ -109,6 +129,10 @@ export function createBook(log: Log, today: Today): Book {
     if (whole.value) whole.value = new Map(whole.value).set(record.id, record);
   }
 
+  function inTails(): readonly HistoryRecord[] {
+    return [...tails.value.values()].flatMap(({ records }) => [...records.values()]);
+  }
+
   return {
     household,
     days,
@@ -120,14 +144,19 @@ export function createBook(log: Log, today: Today): Book {
       await Promise.all(
         household.value.children.map(({ id }) => (tails.value.has(id) ? null : readTail(id))),
       );
-      whole.value ??= byId(await readHistory(log));
+      whole.value ??= await readWhole();
     },
     closeHistory() {
       whole.value = null;
     },
+    hold(sat) {
+      take([sat]);
+      held.set(sat.id, sat);
+    },
+    withHeld,
+    inMemory: () => [...home.value.values(), ...inTails(), ...(whole.value?.values() ?? [])],
     highestSeq() {
-      const inTails = [...tails.value.values()].flatMap(({ records }) => [...records.values()]);
-      return [...home.value.values(), ...inTails].reduce((highest, { seq }) => Math.max(highest, seq), 0);
+      return [...home.value.values(), ...inTails()].reduce((highest, { seq }) => Math.max(highest, seq), 0);
     },
     async record(drafts) {
       const records = await append(log, drafts);

@@ -29,6 +29,8 @@ export interface Desk {
   ringBell(): void;
   /** Files out and in; the code for it is fetched at the first call. */
   openRecordBook(): Promise<RecordBook>;
+  /** Everything this page knows, stored or only held, as a file; what is being sat is ended first. */
+  heldFile(): Promise<File>;
   deleteChild(child: Id): Promise<void>;
   /** Ends a sitting that stands open; what was answered stays. */
   openStop(child: Id): Promise<void>;

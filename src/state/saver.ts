@@ -9,7 +9,7 @@ export interface Saver {
   /** Writes not acknowledged yet. */
   readonly waiting: ReadonlySignal<number>;
   save(write: () => Promise<unknown>): void;
-  /** Resolves once every write asked for so far is acknowledged. */
+  /** Resolves once every write asked for so far is acknowledged; rejects once one of them does not go through. */
   settled(): Promise<void>;
 }
 
@@ -19,7 +19,7 @@ export function createSaver(ports: Ports): Saver {
   const trouble = signal<LogTrouble | null>(null);
   const waiting = signal(0);
   const line: (() => Promise<unknown>)[] = [];
-  let listeners: (() => void)[] = [];
+  const listeners: { readonly resolve: () => void; readonly reject: (why: unknown) => void }[] = [];
   let isRunning = false;
   let cancelRetry = () => {};
 
@@ -34,15 +34,16 @@ export function createSaver(ports: Ports): Saver {
         waiting.value = line.length;
         trouble.value = null;
       } catch (error) {
-        trouble.value = troubleOf(error).trouble;
+        const why = troubleOf(error);
+        trouble.value = why.trouble;
+        for (const { reject } of listeners.splice(0)) reject(why);
         cancelRetry = ports.after(retryAfterMs, run);
         break;
       }
     }
     isRunning = false;
     if (line.length > 0) return;
-    for (const settle of listeners) settle();
-    listeners = [];
+    for (const { resolve } of listeners.splice(0)) resolve();
   }
 
   return {
@@ -54,6 +55,12 @@ export function createSaver(ports: Ports): Saver {
       void run();
     },
     settled: () =>
-      line.length === 0 ? Promise.resolve() : new Promise((resolve) => listeners.push(resolve)),
+      line.length === 0
+        ? Promise.resolve()
+        : new Promise((resolve, reject) => {
+            listeners.push({ resolve, reject });
+            // Where the last try has failed another is made at once, so that nobody waits for the next by itself.
+            void run();
+          }),
   };
 }

@@ -36,6 +36,8 @@ export interface Sitter {
 
 /** What a sitting tells the rest of the house. */
 export interface SitterNews {
+  /** To be shown before it is stored. */
+  held(sat: Sat): void;
   sealed(records: readonly LogRecord[]): void;
   /** Once the record is shown. */
   ended(sat: Sat): void;
@@ -76,7 +78,7 @@ export function createSitter(log: Log, ports: Ports, saver: Saver, news: SitterN
     const draft = sealSitting(state, start);
     // Shown at once: the child's next step never waits for the disk.
     const sat = provisional(id, draft);
-    news.sealed([sat]);
+    news.held(sat);
     news.ended(sat);
     saver.save(async () => news.sealed([await sealJournal(log, id, draft)]));
   }

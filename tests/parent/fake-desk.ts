@@ -128,6 +128,7 @@ export function fakeDesk(
     ringBell() {
       rings += 1;
     },
+    heldFile: async () => new File(['{}'], 'held.json'),
     async deleteChild(child) {
       append([{ kind: 'childDeleted', child }]);
     },

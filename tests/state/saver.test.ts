@@ -102,23 +102,28 @@ test('a new answer finds at once that there is room again', async () => {
   expect(written).toEqual(['a', 'b']);
 });
 
-test('nothing asked for is settled at once; what failed is settled once it is stored', async () => {
+test('nothing asked for is settled at once, and what was asked for once it is stored', async () => {
+  const saver = createSaver(fakePorts());
+  await saver.settled();
+  const { written, write } = disk();
+  saver.save(write('a'));
+  saver.save(write('b'));
+  await saver.settled();
+  expect(written).toEqual(['a', 'b']);
+});
+
+test('who waits on a full disk is told so instead of waiting for ever', async () => {
   const ports = fakePorts();
   const saver = createSaver(ports);
-  await saver.settled();
-  const { write, fill, empty } = disk();
+  const { written, write, fill, empty } = disk();
   fill();
   saver.save(write('a'));
-  let isSettled = false;
-  void saver.settled().then(() => {
-    isSettled = true;
-  });
-  await turns();
-  expect(isSettled).toBe(false);
+  await expect(saver.settled()).rejects.toMatchObject({ trouble: { what: 'full' } });
+  await expect(saver.settled()).rejects.toMatchObject({ trouble: { what: 'full' } });
+  expect(ports.timers()).toBe(1);
   empty();
-  ports.pass(3000);
-  await turns();
-  expect(isSettled).toBe(true);
+  await saver.settled();
+  expect(written).toEqual(['a']);
 });
 
 test('a write that fails for a reason nobody knows is not dropped either', async () => {
