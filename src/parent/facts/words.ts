@@ -45,13 +45,13 @@ const lackingInShort: Readonly<Record<NotEnough, string>> = {
 
 /** What the shapes mean, in the key below the sentences: the name in bold, then what it stands for. */
 export const stateMeanings: Readonly<Record<FactState, readonly [name: string, means: string]>> = {
-  quick: [stateNames.quick, 'right, and thought of in under about 3 s'],
+  quick: [stateNames.quick, 'right, and thought of in under about 3\u00a0s'],
   slow: [stateNames.slow, 'right, but it takes longer'],
   uneven: [stateNames.uneven, 'now right and now wrong, or now quick and now slow'],
   toLearn: [stateNames.toLearn, 'more often wrong than right'],
   notEnough: [
     'no word yet',
-    'too few: under three answers. One day: all answers on one day. So far right: never wrong, but too few to be sure. Can’t tell: answers enough, but they don’t agree. No times: right, but not timed',
+    '“too few”: under three answers; “one day”: all on one day; “so far right”: never wrong, but too few to be sure; “can’t tell”: answers enough, but they don’t agree; “no times”: right, but not timed',
   ],
 };
 

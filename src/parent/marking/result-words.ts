@@ -48,7 +48,7 @@ function reachOf(band: Band, { limits, places }: Marked): string {
 
 /** Which band the beginning of an untimed sheet would have fallen in; said, never acted on. */
 export function wouldBeSentence(allowanceS: number, right: number, band: string): string {
-  return `${sentence(count(right, 'was', 'were'))} right in the first ${allowanceS} s: with a clock that would have been ${band}.`;
+  return `${sentence(count(right, 'was', 'were'))} right in the first ${allowanceS}\u00a0s: with a clock that would have been ${band}.`;
 }
 
 function noBandSentence({ noBand }: Marked): string {

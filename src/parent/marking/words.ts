@@ -126,7 +126,7 @@ function wrongWord({ slip }: MarkedPlace): string {
 export function waySentence(sat: Sat): string {
   const of = sentence(count(sat.prompts.length, 'fact', 'facts'));
   const clock = sat.clock
-    ? `${sat.clock.allowanceMs / 1000} s on the clock, ${sat.clock.sight === 'hidden' ? 'hidden' : 'seen as a thread drawn out along the screen'}`
+    ? `${sat.clock.allowanceMs / 1000}\u00a0s on the clock, ${sat.clock.sight === 'hidden' ? 'hidden' : 'seen as a thread drawn out along the screen'}`
     : 'without a clock';
   return `${of}, ${clock}; ${endWords[sat.ended]}.`;
 }
@@ -145,7 +145,7 @@ export function rateSentence(marked: Marked): string {
   const parts = [
     factsPerMin === null ? '' : `${factsPerMin.toFixed(1)} facts a minute`,
     digitsPerMin === null ? '' : `${digitsPerMin.toFixed(1)} digits correct a minute`,
-    medianMs === null ? '' : `half of the answers took under ${(medianMs / 1000).toFixed(1)} s`,
+    medianMs === null ? '' : `half of the answers took under ${(medianMs / 1000).toFixed(1)}\u00a0s`,
   ].filter(Boolean);
   return parts.length === 0 ? '' : `${parts.join(', ')}.`;
 }

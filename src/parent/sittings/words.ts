@@ -13,7 +13,7 @@ export const sittingsWords = {
     minutes: 'Time',
   },
   noClock: 'none',
-  clock: (seconds: number, isHidden: boolean) => `${seconds} s${isHidden ? ', hidden' : ''}`,
+  clock: (seconds: number, isHidden: boolean) => `${seconds}\u00a0s${isHidden ? ', hidden' : ''}`,
   right: (right: number, of: number) => `${right} of ${of}`,
   byBell: (right: number, of: number) => `${right} of ${of} by the bell`,
   noBand: '–',

@@ -36,11 +36,12 @@ export function proposalText({ kept, current }: SpreadReading): string {
 export function proposalHow({ groups }: SpreadReading): readonly string[] {
   return [
     `${groups.map(groupText).join('; ')}.`,
-    'A set counts as known when every fact asked from it was right and half of them or more were begun within about 3 s of the card. Two or three facts a set are few: what is proposed can be undone.',
+    'A set counts as known when every fact asked from it was right and half of them or more were begun within about 3\u00a0s of the card. Two or three facts a set are few: what is proposed can be undone.',
   ];
 }
 
 function groupText({ set, asked, right, thinkMs }: GroupSeen): string {
-  const pace = thinkMs === null || right === 0 ? '' : `, begun after about ${(thinkMs / 1000).toFixed(1)} s`;
+  const pace =
+    thinkMs === null || right === 0 ? '' : `, begun after about ${(thinkMs / 1000).toFixed(1)}\u00a0s`;
   return `${set.name}: ${right} of ${asked} right${pace}`;
 }

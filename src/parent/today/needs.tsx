@@ -9,6 +9,9 @@ import { setName } from '../children/set-list';
 import { ruledDraft } from '../marking/rule';
 import { rulingText } from '../marking/words';
 import { turnTo } from '../place';
+import { childReading } from '../reading/child-reading';
+import { mayProposeClock } from '../reading/said';
+import { useRead } from '../reading/use-read';
 import { SpreadProposal } from '../spread/spread-proposal';
 import { DoubtfulSlips } from './doubtful-slips';
 import { needsOfParent, type ParentNeed } from './parent-needs';
@@ -23,7 +26,12 @@ export interface NeedsProps {
 
 /** What waits for the parent; the child's day never does. */
 export function Needs(props: NeedsProps) {
-  const needs = needsOfParent(props.child, props.day);
+  const all = needsOfParent(props.child, props.day);
+  const mayPropose = useMayPropose(
+    props,
+    all.some(({ what }) => what === 'proposeClock'),
+  );
+  const needs = all.filter(({ what }) => what !== 'proposeClock' || mayPropose);
   if (needs.length === 0) return null;
   return (
     <>
@@ -37,6 +45,17 @@ export function Needs(props: NeedsProps) {
       </ul>
     </>
   );
+}
+
+/** Whether the readings let the clock be proposed, where the plan does by the count alone. */
+function useMayPropose({ desk, child }: NeedsProps, isProposed: boolean): boolean {
+  const household = desk.household.value;
+  const history = desk.history.value;
+  const may = useRead(
+    () => isProposed && history !== null && mayProposeClock(childReading(household, history, child)),
+    [household, history, child, isProposed],
+  );
+  return may ?? false;
 }
 
 function OneNeed({ desk, child, day, acting, need }: NeedsProps & { readonly need: ParentNeed }) {

@@ -25,7 +25,7 @@ export const todayWords = {
   keptToday: 'Kept for today.',
   clockIsOn: 'The clock is on from the next sheet.',
   clockIsOff: 'The clock is off from the next sheet.',
-  allowedNow: (seconds: number) => `${seconds} s are allowed from the next sheet on.`,
+  allowedNow: (seconds: number) => `${seconds}\u00a0s are allowed from the next sheet on.`,
   chooseSet: 'Choose a set',
   read: 'Read it',
   giveBand: 'Give it its band',
@@ -34,7 +34,7 @@ export const todayWords = {
   turnClockOn: 'Turn the clock on',
   turnClockOff: 'Leave the clock off for now',
   findOut: 'Find out: a clock trial',
-  giveSeconds: (seconds: number) => `Allow ${seconds} s from now on`,
+  giveSeconds: (seconds: number) => `Allow ${seconds}\u00a0s from now on`,
   trialDay: (day: number, of: number) =>
     `Day ${day} of ${of} of the clock trial: it decides about the clock.`,
   trialMissed: 'What you changed for today wins over the clock trial; its day comes again.',
@@ -105,7 +105,7 @@ function notSatSentence(day: ChildDay, settings: ChildSettings, set: string): st
     return `No sheet yet: today a look-back of ${prompts.length} facts from the kept sets, without the clock.`;
   if (spread)
     return `No sheet yet: ${prompts.length} facts from every set, without the clock; day ${spread.part + 1} of 2.`;
-  const way = clock ? `with ${clock.allowanceMs / 1000} s on the clock` : 'without the clock';
+  const way = clock ? `with ${clock.allowanceMs / 1000}\u00a0s on the clock` : 'without the clock';
   const seen = clock && settings.sight === 'hidden' ? ', hidden' : '';
   return `No sheet yet: ${prompts.length} facts of “${set}”, ${way}${seen}.`;
 }

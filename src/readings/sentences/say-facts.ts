@@ -104,12 +104,17 @@ type SetFacts = Extract<FactSentence, { kind: 'setFacts' }>;
 function saySetFacts(sentence: SetFacts): Said {
   const { scope, facts, quick, slow, uneven, toLearn, soFar, fewAnswers, oneDay, hurried } = sentence;
   if (scope === 'all') {
+    const met = `${many(facts, 'fact', 'facts')} met so far`;
+    const known =
+      quick + slow === 0
+        ? `Of ${met} none is surely known yet`
+        : `In all ${quick + slow} of ${met} ${isOrAre(quick + slow)} known, ${slow === 0 ? 'all' : quick} of them quickly`;
     const more = soFar > 0 ? `; ${inWords(soFar)} more ${isOrAre(soFar)} right so far` : '';
     const hurry = hurried
       ? ' The last sheet with the clock was rushed, so more may be known than shows: ask a few aloud.'
       : '';
     return {
-      text: `In all ${quick + slow} of ${many(facts, 'fact', 'facts')} met so far ${isOrAre(quick + slow)} known, ${quick} of them quickly${more}.${hurry}`,
+      text: `${known}${more}.${hurry}`,
       how: [
         'Known: the answers make it very likely that more than 7 in 10 come right. Quickly: in under about 3 s of thinking.',
         'Right so far: never wrong, but with too few answers to be sure.',

@@ -32,8 +32,8 @@ test('a sitting stands answer by answer: fact, given, outcome in words, first ke
     ),
   );
   expect(rows).toHaveLength(25);
-  expect(rows[1]).toEqual(['2', '2 × 7', '14', 'right', '2.2 s', '2.8 s']);
-  expect(rows[3]).toEqual(['4', '4 × 7', '99', 'wrong; the answer is 28', '2.2 s', '2.8 s']);
+  expect(rows[1]).toEqual(['2', '2 × 7', '14', 'right', '2.2\u00a0s', '2.8\u00a0s']);
+  expect(rows[3]).toEqual(['4', '4 × 7', '99', 'wrong; the answer is 28', '2.2\u00a0s', '2.8\u00a0s']);
   expect(rows[5]?.slice(0, 4)).toEqual(['6', '6 × 7', '–', 'skipped']);
   expect(rows[16]?.[3]).toBe('right, after the bell');
   expect(rows[24]?.[3]).toBe('not reached');

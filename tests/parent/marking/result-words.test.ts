@@ -72,9 +72,9 @@ test('what went missing is told by what it was', () => {
 
 test('an untimed sheet’s beginning is told as what would have been', () => {
   expect(wouldBeSentence(45, 1, 'Thin')).toBe(
-    'One was right in the first 45 s: with a clock that would have been Thin.',
+    'One was right in the first 45\u00a0s: with a clock that would have been Thin.',
   );
   expect(wouldBeSentence(45, 12, 'Loose')).toBe(
-    '12 were right in the first 45 s: with a clock that would have been Loose.',
+    '12 were right in the first 45\u00a0s: with a clock that would have been Loose.',
   );
 });

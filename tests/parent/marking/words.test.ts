@@ -55,7 +55,7 @@ test('a prompt is written with its sign; a number to copy says so', () => {
 
 test('the way of a sitting is one sentence', () => {
   expect(waySentence(teosSheet() as Sat)).toBe(
-    '25 facts, 45 s on the clock, seen as a thread drawn out along the screen; ended by the bell.',
+    '25 facts, 45\u00a0s on the clock, seen as a thread drawn out along the screen; ended by the bell.',
   );
   expect(waySentence(wrensSheet() as Sat)).toBe('Ten facts, without a clock; finished.');
 });
@@ -63,7 +63,7 @@ test('the way of a sitting is one sentence', () => {
 test('rates are told as far as the times allow', () => {
   const rates = { factsPerMin: 18.66, digitsPerMin: 25.333, medianMs: 1540 } as Marked;
   expect(rateSentence(rates)).toBe(
-    '18.7 facts a minute, 25.3 digits correct a minute, half of the answers took under 1.5 s.',
+    '18.7 facts a minute, 25.3 digits correct a minute, half of the answers took under 1.5\u00a0s.',
   );
   expect(rateSentence({ factsPerMin: null, digitsPerMin: null, medianMs: null } as Marked)).toBe('');
 });

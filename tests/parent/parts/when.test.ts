@@ -7,9 +7,9 @@ test('a local day is written out without passing through any zone', () => {
 });
 
 test('times are told to a tenth of a second, spans to a second or a minute', () => {
-  expect(secondsText(2849)).toBe('2.8 s');
-  expect(secondsText(0)).toBe('0.0 s');
-  expect(spanText(45_400)).toBe('45 s');
-  expect(spanText(89_999)).toBe('90 s');
-  expect(spanText(90_000)).toBe('2 min');
+  expect(secondsText(2849)).toBe('2.8\u00a0s');
+  expect(secondsText(0)).toBe('0.0\u00a0s');
+  expect(spanText(45_400)).toBe('45\u00a0s');
+  expect(spanText(89_999)).toBe('90\u00a0s');
+  expect(spanText(90_000)).toBe('2\u00a0min');
 });

@@ -20,8 +20,8 @@ async function log() {
 test('every sitting stands with its day, set, clock, count, band and time', async () => {
   const { rows } = await log();
   expect(rows()).toEqual([
-    ['Wed 25 Nov 2026', 'Teo', 'Sheet', 'Times 7', '45 s', '14 of 25 by the bell', 'Loose', '46 s'],
-    ['Tue 24 Nov 2026', 'Wren', 'Sheet', 'Plus 2', 'none', '9 of 10', '–', '40 s'],
+    ['Wed 25 Nov 2026', 'Teo', 'Sheet', 'Times 7', '45\u00a0s', '14 of 25 by the bell', 'Loose', '46\u00a0s'],
+    ['Tue 24 Nov 2026', 'Wren', 'Sheet', 'Plus 2', 'none', '9 of 10', '–', '40\u00a0s'],
   ]);
 });
 

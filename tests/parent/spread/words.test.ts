@@ -34,8 +34,8 @@ test('the proposal says how many sets are kept and which begins', () => {
 
 test('its evidence names every set with its count and its pace, and the rule', () => {
   const [groups, rule] = proposalHow(read(() => true));
-  expect(groups).toMatch(/^Times 2: (\d) of \1 right, begun after about 1\.0 s; /);
+  expect(groups).toMatch(/^Times 2: (\d) of \1 right, begun after about 1\.0\u00a0s; /);
   expect(groups?.split('; ')).toHaveLength(11);
-  expect(rule).toContain('within about 3 s');
+  expect(rule).toContain('within about 3\u00a0s');
   expect(proposalHow(read(() => true, null))[0]).not.toContain('begun');
 });

@@ -31,7 +31,7 @@ async function todayOf(child: string, more: readonly Draft[] = []) {
 
 test('in two taps today’s clock is taken away, and Undo brings it back', async () => {
   const { desk, press, says } = await todayOf('Teo');
-  await says('with 45 s on the clock');
+  await says('with 45\u00a0s on the clock');
   await press('Only today …');
   await press('Without the clock');
   await says('without the clock');
@@ -39,7 +39,7 @@ test('in two taps today’s clock is taken away, and Undo brings it back', async
     { kind: 'dayChanged', child: 'teo', day: '2026-11-25', change: { timed: false } },
   ]);
   await press('Undo: Without the clock today.');
-  await says('with 45 s on the clock');
+  await says('with 45\u00a0s on the clock');
 });
 
 test('in two taps today’s sheet is shorter, or skipped, each with its Undo', async () => {

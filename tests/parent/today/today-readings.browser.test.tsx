@@ -60,6 +60,13 @@ test('ready to move on: one tap keeps the set and starts the next without the cl
   });
 });
 
+test('where moving on is proposed the clock is not, though the set is accurate', async () => {
+  const { card, says } = await cardOf(boatDesk(), 'Wren');
+  await says(/Wren looks ready to move on/);
+  await says(/A spoken check waits|Hand over to Wren/);
+  expect(card.textContent).not.toMatch(/[Tt]urn the clock on/);
+});
+
 test('the proposal leads to the facts it rests on', async () => {
   const { press } = await cardOf(boatDesk(), 'Juniper');
   await press('See the facts');
@@ -114,7 +121,7 @@ test('where hands are too slow for a band it warns, and one tap allows the time 
   const desk = fakeDesk('2026-11-25', [...twoChildren, ...slowCopies(), another, sheet]);
   const { says, press } = await cardOf(desk, 'Teo');
   await says(/out of reach by keying alone/);
-  await press(/^Allow \d+ s from now on$/);
+  await press(/^Allow \d+\u00a0s from now on$/);
   await until(() => expect(childOf(desk, 'teo')?.settings.allowanceS).toBeGreaterThan(45));
   await until(() => expect(buttonOf(document.body, /^Allow/)).toBeUndefined());
 });

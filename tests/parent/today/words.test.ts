@@ -15,7 +15,9 @@ function lineOf(child: string, more: readonly Draft[] = [], set = 'the set'): st
 
 test('a sheet not sat yet is told with its length, set and clock', () => {
   expect(lineOf('wren', [], 'Plus 2')).toBe('No sheet yet: 10 facts of “Plus 2”, without the clock.');
-  expect(lineOf('teo', [], 'Times 7')).toBe('No sheet yet: 25 facts of “Times 7”, with 45 s on the clock.');
+  expect(lineOf('teo', [], 'Times 7')).toBe(
+    'No sheet yet: 25 facts of “Times 7”, with 45\u00a0s on the clock.',
+  );
 });
 
 test('a hidden clock is told as hidden', () => {
