@@ -40,7 +40,7 @@ export function AnswerTable({ desk, entry, acting, title, causes }: AnswerTableP
   return (
     <section>
       <h2>{title}</h2>
-      <p class="hint">{sat.keepTimes ? markingWords.timesNote : markingWords.noTimes}</p>
+      <p class="hint">{timesNote(sat)}</p>
       <div class="no-print">
         <Tick
           label={markingWords.keys}
@@ -149,6 +149,11 @@ function PlaceRulings({ place, rule, onUndo }: PlaceRulingsProps) {
       )}
     </span>
   );
+}
+
+function timesNote({ paper, keepTimes }: Entry['sat']): string {
+  if (paper) return markingWords.onPaper;
+  return keepTimes ? markingWords.timesNote : markingWords.noTimes;
 }
 
 function timeText(ms: number | null): string {

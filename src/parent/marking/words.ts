@@ -20,7 +20,14 @@ const purposeNames: Record<Purpose, string> = {
 };
 
 /** What a sitting was, as its purpose and its plan tell. */
-export function sittingName(sat: Pick<Sat, 'purpose' | 'lookBack' | 'twinOf' | 'prompts'>): string {
+type Named = Pick<Sat, 'purpose' | 'lookBack' | 'twinOf' | 'prompts' | 'paper'>;
+
+/** What a sitting was, as its purpose and its plan tell, and whether it was done on paper. */
+export function sittingName(sat: Named): string {
+  return sat.paper ? `${nameOfStep(sat)} on paper` : nameOfStep(sat);
+}
+
+function nameOfStep(sat: Named): string {
   if (sat.lookBack) return 'Look-back';
   if (sat.twinOf) return 'Twins';
   return isCopyRound(sat) ? 'Copying numbers' : purposeNames[sat.purpose];
@@ -48,6 +55,7 @@ export const markingWords = {
   answers: 'Answer by answer',
   keys: 'Show every key',
   noTimes: 'Times were not kept for this sitting.',
+  onPaper: 'Done on paper: there are no times.',
   timesNote:
     'Times are from the card’s appearance. Touch runs longer than keys, so compare a child only with itself on one device.',
   cause: (what: string) => `Looks like: ${what}.`,
@@ -125,10 +133,15 @@ function wrongWord({ slip }: MarkedPlace): string {
 /** How a sitting was sat: the clock and its sight, the way of taking, how it ended. */
 export function waySentence(sat: Sat): string {
   const of = sentence(count(sat.prompts.length, 'fact', 'facts'));
+  if (sat.paper) return `${of} on paper, ${allowedOnPaper(sat)}; ${endWords[sat.ended]}.`;
   const clock = sat.clock
     ? `${sat.clock.allowanceMs / 1000}\u00a0s on the clock, ${sat.clock.sight === 'hidden' ? 'hidden' : 'seen as a thread drawn out along the screen'}`
     : 'without a clock';
   return `${of}, ${clock}; ${endWords[sat.ended]}.`;
+}
+
+function allowedOnPaper({ clock }: Sat): string {
+  return clock ? `${clock.allowanceMs / 1000}\u00a0s on the clock` : 'without a clock';
 }
 
 const endWords: Record<Sat['ended'], string> = {

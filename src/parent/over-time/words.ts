@@ -88,7 +88,7 @@ export const conditionNames: Readonly<Record<keyof Conditions, string>> = {
   allowanceMs: 'the allowed time',
   sight: 'the sight of the clock',
   takesItself: 'how answers are taken',
-  entry: 'keys or touch',
+  entry: 'keys, touch or paper',
   device: 'another device',
   onsetBy: 'how exactly the start of a card is known',
 };

@@ -16,6 +16,7 @@ import type { FoundSheet } from './find-sheet';
 import { MarkGrid } from './mark-grid';
 import { noMarks, reachedTo, resultOf, written, writtenIn } from './marks';
 import type { PaperPartProps } from './paper-page';
+import { dropMarks, heldMarks } from './paper-place';
 import { hasSheetOn, planOnPaper } from './paper-plan';
 import { satSentence } from './sat-sentence';
 import { Select } from './select';
@@ -41,7 +42,7 @@ export function EnterSheet({ desk, history, found: { sheet }, acting, onClose }:
   const isAhead = sheet.day > today;
   const day = useSignal<Day>(isAhead ? today : sheet.day);
   const isTimed = useSignal(child ? isTimedOn(child, day.value) : false);
-  const state = useSignal(noMarks(sheet.facts, isTimed.value));
+  const state = heldMarks(sheet, () => noMarks(sheet.facts, isTimed.value));
   const at = useSignal(isTimed.value ? sheet.facts.length - 1 : 0);
   if (!child) return null;
 
@@ -60,8 +61,12 @@ export function EnterSheet({ desk, history, found: { sheet }, acting, onClose }:
     paperSat(planOnPaper(sheet, child, isTimed.value, isSecond), result, desk.startOnPaper(day.value));
   const says = sat ? satSentence(sat, child.settings, household.settings.bandNames) : '';
 
+  function close() {
+    dropMarks(sheet);
+    onClose();
+  }
   async function keep() {
-    if (sat && (await acting.record(desk, [sat], resultWords.kept(says)))) onClose();
+    if (sat && (await acting.record(desk, [sat], resultWords.kept(says)))) close();
   }
 
   return (
@@ -135,7 +140,7 @@ export function EnterSheet({ desk, history, found: { sheet }, acting, onClose }:
         <button type="button" class="main" aria-disabled={!sat || acting.isBusy.value} onClick={keep}>
           {resultWords.keep}
         </button>
-        <button type="button" class="quiet" onClick={onClose}>
+        <button type="button" class="quiet" onClick={close}>
           {resultWords.close}
         </button>
       </div>

@@ -9,7 +9,7 @@ import { longDay, shortDay } from '../parts/when';
 import { turnTo } from '../place';
 import { type FoundSheet, matching, printedSheets, sheetOfCode } from './find-sheet';
 import type { PaperPartProps } from './paper-page';
-import { paperPlace } from './paper-place';
+import { turnToPart } from './paper-place';
 import { codeFaults, resultWords } from './words';
 
 const pageful = 30;
@@ -121,7 +121,7 @@ function Reprint({ found: { sheet } }: { readonly found: FoundSheet }) {
       class="quiet"
       aria-label={`${resultWords.reprint}: ${codeOf(sheet)}`}
       onClick={() => {
-        paperPlace.value = { part: 'print', again: [sheet] };
+        turnToPart('print', { again: [sheet] });
       }}
     >
       {resultWords.reprint}

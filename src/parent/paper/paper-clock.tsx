@@ -5,7 +5,7 @@ import { Thread } from '../../ui/thread';
 import { draft } from '../drafts';
 import { Field } from '../parts/field';
 import { Tick } from '../parts/tick';
-import { paperPlace } from './paper-place';
+import { turnToPart } from './paper-place';
 import { clockWords } from './words';
 
 /** The limits that Settings sets an allowance. */
@@ -97,7 +97,7 @@ export function PaperClock({ desk }: { readonly desk: Desk }) {
             type="button"
             class="main"
             onClick={() => {
-              paperPlace.value = { part: 'result', again: null };
+              turnToPart('result');
             }}
           >
             {clockWords.result}

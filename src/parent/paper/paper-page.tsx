@@ -4,7 +4,7 @@ import type { Desk } from '../../state/desk';
 import { Heading } from '../parts/heading';
 import { insideWords } from '../words';
 import { PaperClock } from './paper-clock';
-import { paperPlace } from './paper-place';
+import { paperPlace, turnToPart } from './paper-place';
 import { PrintPart } from './print-part';
 import { ResultPart } from './result-part';
 import { type PaperPart, paperPageWords } from './words';
@@ -31,7 +31,7 @@ export function PaperPage({ desk }: { readonly desk: Desk }) {
               type="button"
               aria-current={one === part ? 'true' : undefined}
               onClick={() => {
-                paperPlace.value = { part: one, again: null };
+                turnToPart(one);
               }}
             >
               {paperPageWords.part[one]}

@@ -1,9 +1,35 @@
-import { signal } from '@preact/signals';
+import { type Signal, signal } from '@preact/signals';
+import { codeOf } from '../../core/paper/paper-code';
+import type { FoundSheet } from './find-sheet';
+import type { Marks } from './marks';
 import type { SheetOnPaper } from './plan-prints';
 import type { PaperPart } from './words';
 
-/** Which part of the page is open, and sheets to be printed once more; kept outside the page, like the place. */
+/** Which part of the page is open, sheets to be printed once more, and the one being entered; kept outside the page, like the place. */
 export const paperPlace = signal<{
   readonly part: PaperPart;
   readonly again: readonly SheetOnPaper[] | null;
-}>({ part: 'result', again: null });
+  readonly entering: FoundSheet | null;
+}>({ part: 'result', again: null, entering: null });
+
+/** Turns to a part of the page. */
+export function turnToPart(part: PaperPart, to: Partial<Omit<typeof paperPlace.value, 'part'>> = {}): void {
+  paperPlace.value = { part, again: null, entering: null, ...to };
+}
+
+const held = new Map<string, Signal<Marks>>();
+
+/** A result half read off, so that locking loses nothing of it. */
+export function heldMarks(sheet: SheetOnPaper, first: () => Marks): Signal<Marks> {
+  const key = codeOf(sheet);
+  const known = held.get(key);
+  if (known) return known;
+  const made = signal(first());
+  held.set(key, made);
+  return made;
+}
+
+/** Forgets it once it is kept or given up. */
+export function dropMarks(sheet: SheetOnPaper): void {
+  held.delete(codeOf(sheet));
+}

@@ -4,7 +4,7 @@ import { useActing } from '../acting';
 import { Done } from '../parts/done';
 import { Trouble } from '../parts/trouble';
 import type { PaperPartProps } from './paper-page';
-import { paperPlace } from './paper-place';
+import { paperPlace, turnToPart } from './paper-place';
 import { planPrints, printedDraft } from './plan-prints';
 import { firstForm, PrintForm } from './print-form';
 import { Prints } from './prints';
@@ -29,7 +29,7 @@ export function PrintPart({ desk, history }: PaperPartProps) {
       const isKept = await acting.record(desk, planned.map(printedDraft), printWords.printed(planned.length));
       if (!isKept) return;
       // What was written down is what is printed, and what is printed again.
-      paperPlace.value = { part: 'print', again: planned };
+      turnToPart('print', { again: planned });
     }
     // The page must stand before it is printed.
     requestAnimationFrame(() => requestAnimationFrame(() => window.print()));
@@ -55,7 +55,7 @@ export function PrintPart({ desk, history }: PaperPartProps) {
               type="button"
               class="quiet"
               onClick={() => {
-                paperPlace.value = { part: 'print', again: null };
+                turnToPart('print');
               }}
             >
               {printWords.more}

@@ -76,19 +76,20 @@ function Pages({ desk, history, form, what, sheets, size }: PagesProps) {
           ))}
         </>
       );
-    case 'cloth':
+    case 'cloth': {
+      const cloths = children.map((child) => ({
+        child,
+        pieces: piecesOf(history, child, desk.today.value),
+      }));
+      if (cloths.every(({ pieces }) => pieces.length === 0)) return <p>{printWords.noPieces}</p>;
       return (
         <>
-          {children.map((child) => (
-            <ClothPages
-              key={child.id}
-              name={child.name}
-              pieces={piecesOf(history, child, desk.today.value)}
-              size={size}
-            />
+          {cloths.map(({ child, pieces }) => (
+            <ClothPages key={child.id} name={child.name} pieces={pieces} size={size} />
           ))}
         </>
       );
+    }
   }
 }
 

@@ -50,7 +50,6 @@ export const printWords = {
   again: 'Print these again',
   more: 'Print others',
   nothing: 'Tick a child with a set.',
-  nobodyMet: 'Nothing has been answered yet.',
   noPieces: 'There is no piece yet.',
 } as const;
 
