@@ -66,7 +66,7 @@ const illOn: Readonly<Record<string, readonly number[]>> = {
   Teo: [42],
   Juniper: [9, 35],
 };
-export const changed = { member: teo, on: 7, to: 'times-4', back: 9, from: 'times-3' } as const;
+export const changed = { member: teo, on: 8, to: 'times-6', back: 10, from: 'times-4' } as const;
 
 /** Every day of the twelve weeks, weekends and the holiday too; days count from 0. */
 const allDays: readonly Day[] = Array.from({ length: weeks * 7 }, (_, nth) =>

@@ -1,5 +1,6 @@
 import { rowLength } from '../marking/rows';
 import type { SittingPlan } from '../record/sat';
+import { isNew } from '../summary/accuracy';
 import { mendingSteps } from './after-sheet';
 import type { DaySource } from './day-source';
 import { type DayTime, fittingLength, fullTime, nothing, type Planned } from './minutes';
@@ -57,11 +58,15 @@ function todaysSheet(source: DaySource, time: DayTime): SittingPlan | null {
   return planLookBack(source, fittingLength(100, time)) ?? ownSheet(source, 0, time);
 }
 
+/** Facts of a new set take longer than what was sat lately: where time is short, fewer of them fit (our own decision). */
+const newSetFactor = 1.5;
+
 /** The day's sheet of that number, from 0, of the current set; `null` without one. */
 export function ownSheet(source: DaySource, nth: number, time: DayTime): SittingPlan | null {
   const { set, today } = source;
   if (!set || set.facts.length === 0) return null;
-  return planSheet({ ...source, day: today, nth, set, most: fittingLength(100, time) });
+  const cardMs = time.cardMs * (isNew(source.summary, new Set(set.facts)) ? newSetFactor : 1);
+  return planSheet({ ...source, day: today, nth, set, most: fittingLength(100, { ...time, cardMs }) });
 }
 
 function sheetTime({ clock, prompts }: SittingPlan, cardMs: number): number {

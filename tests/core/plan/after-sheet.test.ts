@@ -185,7 +185,8 @@ describe('gap lines', () => {
 describe('the day’s minutes', () => {
   const slow = 6000;
   const short = { ...plain, minutes: 6 };
-  const wrongAll = (plan: SittingPlan): Act => (plan.purpose === 'sheet' ? 'wrong' : 'right');
+  const wrongAll = ({ purpose }: SittingPlan, showing: number): Act =>
+    purpose === 'sheet' || (purpose === 'mending' && showing % 2 === 0) ? 'wrong' : 'right';
 
   test('used up, the mending stops between two cards, the rest begins the next day, and the parent is told', () => {
     const { source: first } = sitThrough(source({ settings: short }), wrongAll, slow);
@@ -208,7 +209,9 @@ describe('the day’s minutes', () => {
     const sheet = (minutes: number, isTimed: boolean) =>
       stepOf(planDay({ ...first, today: tomorrow, settings: { ...plain, minutes, timed: isTimed } }), 'sheet')
         .plan;
-    expect(sheet(2, false).prompts).toHaveLength(15);
+    // Three days of a set have not passed: its cards are reckoned to take half as long again.
+    expect(sheet(3, false).prompts).toHaveLength(15);
+    expect(sheet(2, false).prompts).toHaveLength(10);
     expect(sheet(0.3, false).prompts).toHaveLength(5);
     expect(sheet(2, true).prompts).toHaveLength(25);
     expect(sheet(15, false).prompts).toHaveLength(25);
