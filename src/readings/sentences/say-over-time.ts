@@ -55,7 +55,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
         text:
           claim === 'slower'
             ? `On days with the clock ${who} begins an answer later: it takes ${changeOf(ratio)}.`
-            : `On days with the clock ${who} begins an answer sooner, in ${changeOf(ratio)}, ${soonerAnd[rights ?? 'same']}.`,
+            : `On days with the clock ${who} begins an answer sooner, taking ${changeOf(ratio)}, ${soonerAnd[rights ?? 'same']}.`,
         how: [
           `${facts} facts on ${days} days with the clock, each beside a day without it near by${within(interval)}.`,
           onlyDrawn,
@@ -138,7 +138,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
             ? `${trendName(of, withClock)}: ${many(sheets, 'sheet', 'sheets')} ${since}, too few to tell a rise or a fall.`
             : `${trendName(of, withClock)}: as high as it can go on many of ${sheets} sheets ${since}, so no line is drawn.`,
         how: [
-          `It takes six sheets on different days with nothing changed between them.${isFirst ? '' : ' A line on the chart belongs to the sheets before the change.'}`,
+          `It takes six sheets on different days with nothing changed between them.${isFirst ? '' : ' A line on the chart, if there is one, belongs to the sheets before the change.'}`,
           comparable,
         ],
       };

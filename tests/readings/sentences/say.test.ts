@@ -234,7 +234,7 @@ describe('the sentences', () => {
     const sooner = { ...one.clockTimes, claim: 'faster', ratio: 0.79 } as const;
     const text = (rights: 'worse' | 'better' | null) => say({ ...sooner, rights }, 'Teo').text;
     expect(text('worse')).toMatch(
-      /sooner, in 21.in 100 less time, but sooner is no gain where it is less often right/,
+      /sooner, taking 21.in 100 less time, but sooner is no gain where it is less often right/,
     );
     expect(text('better')).toMatch(/and is right more often as well/);
     expect(text(null)).toMatch(/no more and no less often, as far as can be told/);
