@@ -77,6 +77,19 @@ export default defineConfig({
       },
       {
         test: {
+          name: 'bench',
+          environment: 'node',
+          include: ['tests/bench/**/*.bench.ts'],
+          testTimeout: 3_600_000,
+          hookTimeout: 60_000,
+          disableConsoleIntercept: true,
+          // Two at once would measure each other.
+          maxWorkers: 1,
+          fileParallelism: false,
+        },
+      },
+      {
+        test: {
           name: 'evaluate',
           environment: 'node',
           include: ['tests/evaluation/**/*.evaluation.ts'],
