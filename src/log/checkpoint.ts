@@ -37,22 +37,30 @@ export function readTailWithCheckpoint(log: Log, household: Household, child: Id
   });
 }
 
-/** Moves a child's checkpoint up once the tail has grown to twice its days; for idle moments. */
-export function refreshCheckpoint(log: Log, child: Id, days: number = tailDays): Promise<void> {
+/** Days summed up at once: after ten years were brought in from a file, an idle moment stays short. */
+const daysAtOnce = 60;
+
+/**
+ * Moves a child's checkpoint up once the tail has grown to twice its days; for idle moments. Whether there is more to be
+ * summed up.
+ */
+export function refreshCheckpoint(log: Log, child: Id, days: number = tailDays): Promise<boolean> {
   return write(log.store, async (store) => {
     const head = await readHead(store);
-    if (head.gone.includes(child)) return;
+    if (head.gone.includes(child)) return false;
     const old = await getCheckpoint(store, child);
     const from = old?.before ?? null;
     const inTail = daysOf(await promisifyRequest(store.getAllKeys(historyRange(child, from))));
-    const before = inTail.at(-days);
-    if (before === undefined || inTail.length <= 2 * days) return;
+    const summed = Math.min(inTail.length - days, daysAtOnce);
+    const before = inTail[summed];
+    if (before === undefined || inTail.length <= 2 * days) return false;
     // Folded here and not taken from the page: another tab may just have ruled on what is summed up now.
     const household = foldHousehold(await getAll<HouseholdRecord>(store, homeRange()));
     const { children } = effectiveHistory(await getSpan(store, household, child, from, before), household);
     const summary = resumeSummary(old?.summary ?? emptySummary, children.get(child)?.sittings ?? []);
     store.put({ v: version, before, summary }, checkpointKey(child));
     writeHead(store, { ...head, reach: { ...head.reach, [child]: before } });
+    return inTail.length - summed > 2 * days;
   });
 }
 

@@ -8,8 +8,8 @@ import { checkRecord } from '../record-file/check-record';
 import { dropCheckpoints, readHead, writeHead } from './head';
 import { homeRange, keyOf } from './keys';
 import type { Log } from './log';
+import { getLots } from './lots';
 import { purge } from './purge';
-import { getLots } from './reads';
 import { getAll, write } from './store';
 
 /** What became of the records offered: `gone` were of children deleted for good, `refused` are not records. */

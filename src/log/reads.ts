@@ -1,9 +1,9 @@
 import { promisifyRequest } from 'idb-keyval';
 import type { Household, Move } from '../core/household/household';
 import type { HouseholdRecord } from '../core/record/household-record';
-import type { HistoryRecord, LogRecord } from '../core/record/record';
+import type { HistoryRecord } from '../core/record/record';
 import type { Day, Id } from '../core/record/stamp';
-import { allHistoryRange, historyRange, homeRange, under } from './keys';
+import { historyRange, homeRange, under } from './keys';
 import type { Log } from './log';
 import { getAll, read } from './store';
 
@@ -17,59 +17,9 @@ export function readTail(log: Log, household: Household, child: Id, fromDay: Day
   return read(log.store, (store) => getSpan(store, household, child, fromDay, null));
 }
 
-/** The whole history, in lots: all of ten years at once would hold the page for a quarter of a second. */
-export function readHistory(log: Log): Promise<HistoryRecord[]> {
-  return read(log.store, async (store) => {
-    const history: HistoryRecord[] = [];
-    for await (const lot of getLotsIn<HistoryRecord>(store, allHistoryRange())) history.push(...lot);
-    return history;
-  });
-}
-
 /** One child's history, with what rulings moved to it. */
 export function readHistoryOf(log: Log, household: Household, child: Id): Promise<HistoryRecord[]> {
   return read(log.store, (store) => getSpan(store, household, child, null, null));
-}
-
-/** Every record: the household's, then the history's. */
-export async function allRecords(log: Log): Promise<LogRecord[]> {
-  const all: LogRecord[] = [];
-  await eachLot(log, (lot) => all.push(...lot));
-  return all;
-}
-
-/** The ids of all that is stored. */
-export async function recordIds(log: Log): Promise<ReadonlySet<Id>> {
-  const ids = new Set<Id>();
-  await eachLot(log, (lot) => {
-    for (const { id } of lot) ids.add(id);
-  });
-  return ids;
-}
-
-/** Every record in lots, for a backup: as they stood at one moment, and with room between the lots to do other things. */
-export function eachLot(log: Log, take: (lot: readonly LogRecord[]) => void): Promise<void> {
-  return read(log.store, async (store) => {
-    for await (const lot of getLots(store)) take(lot);
-  });
-}
-
-/** A few hundred sittings take a few milliseconds to bring in. */
-const lotSize = 250;
-
-/** Every record in lots, inside a transaction: the household's, then the history's. */
-export async function* getLots(store: IDBObjectStore): AsyncGenerator<readonly LogRecord[]> {
-  for (const whole of [homeRange(), allHistoryRange()]) yield* getLotsIn<LogRecord>(store, whole);
-}
-
-async function* getLotsIn<T>(store: IDBObjectStore, whole: IDBKeyRange): AsyncGenerator<readonly T[]> {
-  let left: IDBKeyRange | null = whole;
-  while (left) {
-    const keys: readonly IDBValidKey[] = await promisifyRequest(store.getAllKeys(left, lotSize));
-    const last = keys.at(-1);
-    if (last !== undefined) yield await promisifyRequest<T[]>(store.getAll(left, keys.length));
-    left = keys.length < lotSize ? null : IDBKeyRange.bound(last, whole.upper, true, whole.upperOpen);
-  }
 }
 
 /** The last day a child has anything on: a device whose clock was set back shows by a day before it. */

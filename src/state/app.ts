@@ -46,7 +46,7 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
     sealed: book.take,
     ended: (sat) => {
       kiosk.sittingEnded(sat);
-      if (sat.purpose === 'sheet') whenIdle(() => refreshCheckpoint(log, sat.child).catch(() => undefined));
+      if (sat.purpose === 'sheet') sumUpWhenIdle(log, sat.child);
     },
     bell: () => play('bell'),
     gave: (plan) => gaveBefore(book, plan),
@@ -58,6 +58,7 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
   await kiosk.start();
   // Not awaited: the first screen is there, and no answer has been written behind the tail yet.
   void clearTail(log.name);
+  for (const { id } of book.household.value.children) if (book.isLong(id)) sumUpWhenIdle(log, id);
 
   const stopWatching = watchPage(
     document,
@@ -95,6 +96,13 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
 }
 
 /** Derived and disposable: a checkpoint that could not be moved up costs the next start a few milliseconds. */
+function sumUpWhenIdle(log: Log, child: Id): void {
+  whenIdle(async () => {
+    const hasMore = await refreshCheckpoint(log, child).catch(() => false);
+    if (hasMore) sumUpWhenIdle(log, child);
+  });
+}
+
 function whenIdle(act: () => void): void {
   if ('requestIdleCallback' in globalThis) requestIdleCallback(act);
   else setTimeout(act, 1000);

@@ -12,7 +12,8 @@ import { emptySummary } from '../core/summary/summary';
 import { append } from '../log/append';
 import { type Checkpoint, readTailWithCheckpoint } from '../log/checkpoint';
 import type { Log } from '../log/log';
-import { readHistory, readHousehold } from '../log/reads';
+import { readHistory } from '../log/lots';
+import { readHousehold } from '../log/reads';
 import { dayFacts } from './day-facts';
 import type { Today } from './today';
 
@@ -30,6 +31,8 @@ export interface Book {
   reload(): Promise<void>;
   /** Brings a child's tail into memory, so that `days` holds its day. */
   meet(child: Id): Promise<void>;
+  /** Whether far more of a child was read than its plan needs, as after a household came from a file. */
+  isLong(child: Id): boolean;
   openHistory(): Promise<void>;
   closeHistory(): void;
   record(drafts: readonly Draft[]): Promise<readonly LogRecord[]>;
@@ -44,6 +47,9 @@ export interface Book {
   /** The highest counter in memory. */
   highestSeq(): number;
 }
+
+/** A term's sittings: a checkpoint keeps a tail far below. */
+const longTail = 300;
 
 export function createBook(log: Log, today: Today): Book {
   const home = signal<ReadonlyMap<Id, HouseholdRecord>>(new Map());
@@ -140,6 +146,7 @@ export function createBook(log: Log, today: Today): Book {
     reload,
     take,
     meet: (child) => (tails.value.has(child) ? Promise.resolve() : readTail(child)),
+    isLong: (child) => (tails.value.get(child)?.records.size ?? 0) > longTail,
     async openHistory() {
       await Promise.all(
         household.value.children.map(({ id }) => (tails.value.has(id) ? null : readTail(id))),

@@ -1,7 +1,7 @@
 import { format } from 'date-fns';
 import type { LogRecord } from '../core/record/record';
 import type { Log } from '../log/log';
-import { eachLot } from '../log/reads';
+import { eachLot } from '../log/lots';
 import { writeRecordFile } from '../record-file/record-file';
 
 /** What is stored, as far as it can still be read, and what is only in memory, in one file of records. */

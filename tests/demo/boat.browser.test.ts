@@ -4,7 +4,8 @@ import type { LogRecord } from '../../src/core/record/record';
 import { boatGate, boatName, prepareBoat } from '../../src/demo/boat';
 import { append } from '../../src/log/append';
 import { homeName, isLog, type Log, openLog } from '../../src/log/log';
-import { allRecords, readHousehold } from '../../src/log/reads';
+import { allRecords } from '../../src/log/lots';
+import { readHousehold } from '../../src/log/reads';
 import { openApp } from '../../src/state/app';
 import { browserPorts, type Ports } from '../../src/state/ports';
 

@@ -1,14 +1,8 @@
 import { expect, test } from 'vitest';
 import { compareStamps, recordVersion } from '../../src/core/record/stamp';
 import { append } from '../../src/log/append';
-import {
-  allRecords,
-  latestDay,
-  readHistory,
-  readHistoryOf,
-  readHousehold,
-  readTail,
-} from '../../src/log/reads';
+import { allRecords, readHistory } from '../../src/log/lots';
+import { latestDay, readHistoryOf, readHousehold, readTail } from '../../src/log/reads';
 import { ann, bo, countingPorts, dump, freshName, householdOf, openFresh, satDraft } from './open-a-log';
 
 test('records come back as they were appended, stamped in their order', async () => {

@@ -10,8 +10,9 @@ import { readTailWithCheckpoint, refreshCheckpoint } from '../../src/log/checkpo
 import { deleteChild } from '../../src/log/delete-child';
 import { sealJournal } from '../../src/log/journal';
 import type { Log } from '../../src/log/log';
+import { readHistory } from '../../src/log/lots';
 import { mergeRecords } from '../../src/log/merge';
-import { readHistory, readHousehold } from '../../src/log/reads';
+import { readHousehold } from '../../src/log/reads';
 import { anyLog, children, satOf } from '../core/household/made-records';
 import { ann, countingPorts, dump, freshName, householdOf, openFresh, satDraft } from './open-a-log';
 
@@ -108,6 +109,16 @@ describe('a checkpoint', () => {
     const { tail } = await readTailWithCheckpoint(long, await householdOf(long), 'ann');
     expect(tail.map(({ day }) => day)).toEqual(Array.from({ length: 10 }, (_, index) => dayOf(15 + index)));
     await expectSame(long);
+  });
+
+  test('sums up ten years bit by bit, and comes to the same', async () => {
+    const log = await logOfDays(150);
+    expect(await refreshCheckpoint(log, 'ann')).toBe(true);
+    expect(await reach(log)).toBe(dayOf(60));
+    expect(await refreshCheckpoint(log, 'ann')).toBe(true);
+    expect(await refreshCheckpoint(log, 'ann')).toBe(false);
+    expect(await reach(log)).toBe(dayOf(140));
+    await expectSame(log);
   });
 
   test('outlives what touches only days behind it, and moves on', async () => {

@@ -4,7 +4,7 @@ import { append } from '../../src/log/append';
 import { deleteChild } from '../../src/log/delete-child';
 import { noteVisit, openJournals } from '../../src/log/journal';
 import { readActiveChild, writeActiveChild } from '../../src/log/kiosk';
-import { allRecords, readHistory } from '../../src/log/reads';
+import { allRecords, readHistory } from '../../src/log/lots';
 import { visit } from '../core/household/made-records';
 import { ann, beginJournal, bo, dump, householdOf, openFresh, planOf, satDraft } from './open-a-log';
 

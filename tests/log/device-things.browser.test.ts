@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { gateStore } from '../../src/log/gate-store';
 import { readActiveChild, writeActiveChild } from '../../src/log/kiosk';
-import { allRecords } from '../../src/log/reads';
+import { allRecords } from '../../src/log/lots';
 import { LogTroubleError } from '../../src/log/trouble';
 import { freshName, openFresh } from './open-a-log';
 

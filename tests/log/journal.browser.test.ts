@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { append } from '../../src/log/append';
 import { deleteChild } from '../../src/log/delete-child';
 import { dropJournal, noteAway, noteVisit, openJournals, sealJournal } from '../../src/log/journal';
-import { readHistory } from '../../src/log/reads';
+import { readHistory } from '../../src/log/lots';
 import { visit } from '../core/household/made-records';
 import { ann, beginJournal, dump, freshName, openFresh, planOf, satDraft } from './open-a-log';
 

@@ -4,8 +4,8 @@ import { highestSeq } from '../../src/core/record/stamp';
 import { append } from '../../src/log/append';
 import { deleteChild } from '../../src/log/delete-child';
 import type { Log } from '../../src/log/log';
+import { allRecords } from '../../src/log/lots';
 import { mergeRecords } from '../../src/log/merge';
-import { allRecords } from '../../src/log/reads';
 import { satOf, stamped } from '../core/household/made-records';
 import { ann, bo, countingPorts, dump, freshName, householdOf, openFresh, satDraft } from './open-a-log';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { openJournals } from '../../src/log/journal';
-import { readHistory } from '../../src/log/reads';
+import { readHistory } from '../../src/log/lots';
 import {
   answer,
   childDrafts,

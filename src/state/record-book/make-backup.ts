@@ -1,6 +1,6 @@
 import { format } from 'date-fns';
 import type { Log } from '../../log/log';
-import { eachLot } from '../../log/reads';
+import { eachLot } from '../../log/lots';
 import { openRecordWriter } from '../../record-file/record-file';
 
 /** A file made and not given to anybody yet. */
