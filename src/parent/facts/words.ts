@@ -8,7 +8,7 @@ import {
 import { operationNames } from '../fact-grid/words';
 
 /** The five states in words, as design names them. */
-export const stateNames: Readonly<Record<Exclude<FactState, 'notEnough'>, string>> = {
+const stateNames: Readonly<Record<Exclude<FactState, 'notEnough'>, string>> = {
   quick: 'quick',
   slow: 'slow',
   uneven: 'uneven',

@@ -62,6 +62,6 @@ export function slipsLeftOut(slips: number): string {
 }
 
 /** `a`, `a and b`, `a, b and c`. */
-export function listedWords(parts: readonly string[]): string {
+function listedWords(parts: readonly string[]): string {
   return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }
