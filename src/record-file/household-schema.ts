@@ -22,6 +22,7 @@ import {
   shortText,
   small,
   stamp,
+  text,
   upTo,
   within,
 } from './stamp-schema';
@@ -155,6 +156,8 @@ const byKind = {
     day,
     answers: v.array(v.looseObject({ fact: factId, came })),
   }),
+  yearBegun: record('yearBegun', { day, name: shortText }),
+  remarkWritten: record('remarkWritten', { child: id, from: day, to: day, text: text(8000) }),
   ruled: record('ruled', { child: id, target: id, targetDay: day, ruling }),
   undone: record('undone', { target: id }),
   dayChanged: record('dayChanged', { child: id, day, change: dayChange }),

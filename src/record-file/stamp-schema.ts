@@ -55,7 +55,7 @@ export function within(least: number, most: number) {
 }
 
 /** Text of at most so many characters. */
-function text(most: number) {
+export function text(most: number) {
   return v.pipe(v.string(), v.maxLength(most));
 }
 

@@ -35,6 +35,8 @@ const kinds: Readonly<Record<LogRecord['kind'], true>> = {
   spreadAsked: true,
   lineWritten: true,
   spokenChecked: true,
+  yearBegun: true,
+  remarkWritten: true,
   ruled: true,
   undone: true,
   dayChanged: true,

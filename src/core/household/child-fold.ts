@@ -2,7 +2,7 @@ import type { FactId } from '../fact/fact';
 import type { HouseholdRecord } from '../record/household-record';
 import { type ChildSettings, defaultChildSettings, readChange } from '../record/settings';
 import type { Id } from '../record/stamp';
-import type { Child, SpokenCheck, Spread, Trial } from './household';
+import type { Child, Remark, SpokenCheck, Spread, Trial } from './household';
 
 interface Draft {
   id: Id;
@@ -17,6 +17,7 @@ interface Draft {
   trial: Trial | null;
   spread: Spread | null;
   spoken: SpokenCheck[];
+  remarks: Map<string, Remark>;
 }
 
 /** Folds the records in force, in the log's order, into the children that were added; `gone` are removed sets. */
@@ -47,6 +48,7 @@ function emptyDraft(id: Id): Draft {
     trial: null,
     spread: null,
     spoken: [],
+    remarks: new Map(),
   };
 }
 
@@ -92,9 +94,16 @@ function change(draft: Draft, record: HouseholdRecord): void {
     case 'spokenChecked':
       draft.spoken.push({ day: record.day, answers: record.answers });
       return;
+    case 'remarkWritten': {
+      const { from, to, text } = record;
+      draft.remarks.delete(`${from}/${to}`);
+      if (text.trim() !== '') draft.remarks.set(`${from}/${to}`, { from, to, text });
+      return;
+    }
     case 'childDeleted':
     case 'setMade':
     case 'lineWritten':
+    case 'yearBegun':
     case 'householdSettingsChanged':
     case 'ruled':
     case 'undone':
@@ -110,5 +119,5 @@ function finish(draft: Draft | undefined, gone: ReadonlySet<Id>): Child[] {
   const currentSet = child.currentSet !== null && gone.has(child.currentSet) ? null : child.currentSet;
   const keptSets = [...child.keptSets].filter((set) => set !== currentSet && !gone.has(set));
   const spoken = child.spoken.toSorted((x, y) => (x.day < y.day ? -1 : x.day > y.day ? 1 : 0));
-  return [{ ...child, currentSet, keptSets, spoken }];
+  return [{ ...child, currentSet, keptSets, spoken, remarks: [...child.remarks.values()] }];
 }

@@ -4,7 +4,7 @@ import { defaultHouseholdSettings, type HouseholdSettings } from '../record/sett
 import type { Id, Stamp } from '../record/stamp';
 import { foldLines } from '../strategy/own-line';
 import { foldChildren } from './child-fold';
-import type { Household } from './household';
+import type { Household, SchoolYear } from './household';
 import { inOrder } from './order';
 import { foldRulings } from './rulings';
 import { foldUndoing } from './undoing';
@@ -27,6 +27,8 @@ const knownKinds: Record<Kind, true> = {
   lineWritten: true,
   spokenChecked: true,
   spreadAsked: true,
+  yearBegun: true,
+  remarkWritten: true,
   ruled: true,
   undone: true,
 };
@@ -56,6 +58,7 @@ export function foldHousehold(records: readonly HouseholdRecord[]): Household {
     children: foldChildren(here, new Set(removed.map(({ id }) => id))),
     ownSets: kept,
     removedSets: removed,
+    years: foldYears(ofKind(here, 'yearBegun')),
     lines: foldLines(ofKind(here, 'lineWritten')),
     settings: foldSettings(ofKind(here, 'householdSettingsChanged')),
     rulings: ofKind(all, 'ruled')
@@ -79,6 +82,11 @@ function foldSettings(changed: readonly OfKind<'householdSettingsChanged'>[]): H
   const settings = { ...defaultHouseholdSettings };
   for (const { changes } of changed) Object.assign(settings, changes);
   return settings;
+}
+
+function foldYears(begun: readonly OfKind<'yearBegun'>[]): readonly SchoolYear[] {
+  const byDay = new Map(begun.map(({ id, day, name }) => [day, { id, begins: day, name }]));
+  return [...byDay.values()].sort((x, y) => (x.begins < y.begins ? -1 : 1));
 }
 
 function foldSets(made: readonly SetMade[]) {

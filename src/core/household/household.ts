@@ -25,6 +25,20 @@ export interface SpokenCheck {
   readonly answers: SpokenChecked['answers'];
 }
 
+/** A parent's remarks on a span of days, both ends included. */
+export interface Remark {
+  readonly from: Day;
+  readonly to: Day;
+  readonly text: string;
+}
+
+/** A school year, up to the day before the next. */
+export interface SchoolYear {
+  readonly id: Id;
+  readonly begins: Day;
+  readonly name: string;
+}
+
 /** What is known of one child, the history apart. */
 export interface Child {
   readonly id: Id;
@@ -41,6 +55,8 @@ export interface Child {
   readonly spread: Spread | null;
   /** Spoken checks held, by day. */
   readonly spoken: readonly SpokenCheck[];
+  /** The latest remarks on each span of days. */
+  readonly remarks: readonly Remark[];
 }
 
 /** A parent's own set. */
@@ -73,6 +89,8 @@ export interface Household {
   readonly ownSets: readonly OwnSet[];
   readonly removedSets: readonly OwnSet[];
   readonly settings: HouseholdSettings;
+  /** School years by the day they begin. */
+  readonly years: readonly SchoolYear[];
   /** The parent's own lines for facts. */
   readonly lines: ReadonlyMap<FactId, string>;
   /** Every ruling on a child still here, oldest first. */

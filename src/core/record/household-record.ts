@@ -102,6 +102,13 @@ export type SpokenChecked = Of<
     readonly answers: readonly { readonly fact: FactId; readonly came: SpokenAnswer }[];
   }
 >;
+/** A school year begun: a boundary for the reports, under the name a parent gives it. */
+export type YearBegun = Of<'yearBegun', { readonly day: Day; readonly name: string }>;
+/** A parent's own remarks on a child's work from a day to a day, both included; empty takes them away. */
+export type RemarkWritten = Of<
+  'remarkWritten',
+  { readonly child: Id; readonly from: Day; readonly to: Day; readonly text: string }
+>;
 /** Takes back a household record, or another undoing. */
 export type Undone = Of<'undone', { readonly target: Id }>;
 export type DayChanged = Of<
@@ -147,5 +154,7 @@ export type HouseholdRecord =
   | SpreadAsked
   | LineWritten
   | SpokenChecked
+  | YearBegun
+  | RemarkWritten
   | Ruled
   | Undone;

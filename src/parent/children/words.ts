@@ -51,10 +51,16 @@ export const childrenWords = {
     `What ${name} answers without working it out. Each mark is kept at once and can be taken back.`,
   away: 'Archive or delete',
   archive: (name: string) => `Archive ${name}`,
-  archiveLead: 'An archived child is not asked to sit anything. Every record stays.',
+  archiveLead:
+    'For a child who leaves or is past it all: an archived child is not asked to sit anything, every record stays, and so does the term report. It can be brought back at any time.',
   bringBack: (name: string) => `Bring ${name} back`,
+  deleteFirst: (name: string) => `Delete ${name} …`,
   deleteLead: (name: string) =>
-    `Deleting removes every record of ${name} from this device for good. Files you have already saved still hold them. To go on, type the name.`,
+    `Deleting removes every record of ${name} from this device for good, and from each device that this one’s file is brought into. Files you have already saved still hold them. You may want to save one now. To go on, type the name.`,
+  goOn: 'Go on',
+  deleteAgain: (name: string, sittings: number) =>
+    `Really delete ${name}, with ${sittings === 1 ? 'one sitting' : `${sittings} sittings`}? This cannot be taken back.`,
+  deleteNot: (name: string) => `Keep ${name}`,
   deleteName: 'The name, to delete for good',
   delete: (name: string) => `Delete ${name} for good`,
   deleteMismatch: (name: string) => `Nothing was deleted. To delete, type “${name}” exactly.`,

@@ -4,6 +4,7 @@ import { BackupSection } from './backup-section';
 import { BringIn } from './bring-in';
 import { useRecordBook } from './use-record-book';
 import { bookWords, restoreWords } from './words';
+import { YearsSection } from './years-section';
 
 /** The record as a whole: kept, carried, shown. */
 export function RecordBookPage({ desk }: { readonly desk: Desk }) {
@@ -22,6 +23,7 @@ export function RecordBookPage({ desk }: { readonly desk: Desk }) {
             <p>{restoreWords.lead}</p>
             <BringIn book={book} />
           </section>
+          <YearsSection desk={desk} />
         </>
       )}
     </>

@@ -65,3 +65,30 @@ export const restoreWords = {
 function recordCount(records: number): string {
   return records === 1 ? 'one record' : `${records.toLocaleString('en')} records`;
 }
+
+export const yearWords = {
+  title: 'School years',
+  none: 'No school year has been begun here yet. You need none: the term report takes any span of days.',
+  now: (name: string, day: string) => `${name}, begun on ${day}.`,
+  lead: 'A new year takes nothing away: children, sets and records go on as they are, and the term report can be asked for by year. A backup before it is a good habit.',
+  goOn: (names: string) => `Going on: ${names}. A child who leaves is archived.`,
+  toChildren: 'Children and sets',
+  name: 'Name of the year',
+  fault: 'A school year needs a name of up to 40 letters.',
+  begin: 'Begin a school year today',
+  begun: (name: string) => `${name} has begun today.`,
+} as const;
+
+export const decisionWords = {
+  title: 'What was decided',
+  lead: 'Every ruling and every change of settings, the newest first. Each can be taken back, and put back again; both are records too.',
+  open: 'Show what was decided',
+  none: 'Nothing has been decided yet.',
+  takeBack: 'Take back',
+  putBack: 'Put back',
+  takenBack: 'Taken back.',
+  isBack: 'Put back.',
+  older: 'Show older ones',
+  reading: 'Reading what was decided …',
+  aria: (what: string, says: string) => `${what}: ${says}`,
+} as const;

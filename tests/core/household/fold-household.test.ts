@@ -113,6 +113,7 @@ describe('a child', () => {
         trial: null,
         spread: null,
         spoken: [],
+        remarks: [],
       },
     ]);
   });

@@ -154,6 +154,14 @@ const householdDraft: fc.Arbitrary<Draft> = fc.oneof(
       { maxLength: 3 },
     ),
   }),
+  fc.record({ kind: fc.constant('yearBegun' as const), day, name: fc.string() }),
+  fc.record({
+    kind: fc.constant('remarkWritten' as const),
+    child,
+    from: day,
+    to: day,
+    text: fc.constantFrom('', 'Reads it aloud', 'Fewer fingers'),
+  }),
   undone,
   undone,
 );

@@ -146,14 +146,18 @@ test('a child is renamed, archived and brought back', async () => {
   await until(() => expect(child('wren')?.archived).toBe(false));
 });
 
-test('deleting asks for the name, says what stays, and deletes only then', async () => {
+test('deleting asks for the name, says what stays, asks once more, and deletes only then', async () => {
   const { desk, open, press, getByLabelText, findByText } = await children();
   await open('Archive or delete');
+  await press('Delete Wren …');
   await findByText(/Files you have already saved still hold them/);
   await userEvent.fill(getByLabelText('The name, to delete for good'), 'wren');
-  await press('Delete Wren for good');
+  await press('Go on');
   await findByText(/Nothing was deleted/);
   await userEvent.fill(getByLabelText('The name, to delete for good'), 'Wren');
+  await press('Go on');
+  await findByText(/Really delete Wren, with 0 sittings/);
+  expect(desk.household.value.children).toHaveLength(2);
   await press('Delete Wren for good');
   await until(() => expect(desk.household.value.children.map(({ id }) => id)).toEqual(['teo']));
 });
