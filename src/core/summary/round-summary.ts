@@ -3,7 +3,7 @@ import type { Sat } from '../record/sat';
 import type { Day } from '../record/stamp';
 import { withAnswer } from './fact-summary';
 import type { MarkedAnswer } from './step-summary';
-import type { RoundSummary, Summary, UntimedAnswer } from './summary';
+import type { FactSummary, RoundSummary, Summary, UntimedAnswer } from './summary';
 
 const roundDaysKept = 5;
 
@@ -16,6 +16,7 @@ export function withRound(
   summary: Summary,
   { day, shownFirst = [] }: Pick<Sat, 'day' | 'shownFirst'>,
   places: readonly MarkedAnswer[],
+  facts: Map<FactId, FactSummary> = new Map(summary.facts),
 ): Summary {
   const taught = new Set<FactId>();
   const shown = new Set<FactId>(summary.shownOn?.day === day ? summary.shownOn.facts : []);
@@ -29,7 +30,6 @@ export function withRound(
     if (isShown || taught.has(fact)) shown.add(fact);
   }
   const rounds = withTaught(judgeRounds(summary.rounds, day, answers), day, [...taught]);
-  const facts = new Map(summary.facts);
   const first = new Map(answers.toReversed());
   for (const [fact, right] of first) {
     const before = facts.get(fact);

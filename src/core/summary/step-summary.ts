@@ -1,5 +1,5 @@
-import { parseFact } from '../fact/fact';
-import type { PromptId } from '../fact/prompt';
+import type { FactId } from '../fact/fact';
+import { type PromptId, parsePrompt } from '../fact/prompt';
 import type { RuledSat } from '../household/history';
 import type { Outcome } from '../marking/marked';
 import type { TrialDay } from '../record/sat';
@@ -7,7 +7,7 @@ import type { Day } from '../record/stamp';
 import { withAnswer } from './fact-summary';
 import { withCardTime, withHands } from './hands-summary';
 import { judgeRounds, withRound } from './round-summary';
-import type { Summary, UntimedAnswer } from './summary';
+import type { FactSummary, Summary, UntimedAnswer } from './summary';
 
 /** One place of a sitting as marked. */
 export interface MarkedAnswer {
@@ -23,25 +23,32 @@ const untimedKept = 250;
 /** As far apart as spoken checks can be. */
 export const finishedDaysKept = 40;
 
-/** The summary with one more sitting, the next in order of day and stamp, and its places as marked. */
+type Facts = Map<FactId, FactSummary>;
+
+/**
+ * The summary with one more sitting, the next in order of day and stamp, and its places as marked. `facts` may be given to
+ * be written to, as the summary's own that nobody else holds: a new map for each of ten years' sittings takes a second.
+ */
 export function stepSummary(
   summary: Summary,
   { sat, child, rulings }: RuledSat,
   places: readonly MarkedAnswer[],
+  facts?: Facts,
 ): Summary {
   if (rulings.voided) return summary;
   const isOwn = !rulings.notOwnWork && sat.child === child;
-  return stepWork(isOwn ? withHands(summary, sat) : summary, { sat, child, rulings }, places);
+  return stepWork(isOwn ? withHands(summary, sat) : summary, { sat, child, rulings }, places, facts);
 }
 
 function stepWork(
   summary: Summary,
   { sat, child, rulings }: RuledSat,
   places: readonly MarkedAnswer[],
+  facts?: Facts,
 ): Summary {
   if (sat.purpose === 'practice') return sat.ended === 'finished' ? withPractice(summary, sat) : summary;
   if (sat.purpose === 'mending' || sat.purpose === 'lines') return summary;
-  if (sat.purpose === 'cards') return rulings.notOwnWork ? summary : withRound(summary, sat, places);
+  if (sat.purpose === 'cards') return rulings.notOwnWork ? summary : withRound(summary, sat, places, facts);
   const counted = sat.purpose === 'sheet' ? withSheet(summary, sat) : summary;
   if (rulings.notOwnWork) return counted;
   return withAnswers(
@@ -52,6 +59,7 @@ function stepWork(
     sat.day,
     sat.clock === null,
     places,
+    facts,
   );
 }
 
@@ -90,13 +98,19 @@ function withSpread(summary: Summary, { spread, ended, child: by }: RuledSat['sa
   return { ...summary, spread: { spread: spread.spread, parts: [...new Set([...before, spread.part])] } };
 }
 
-function withAnswers(summary: Summary, day: Day, untimed: boolean, places: readonly MarkedAnswer[]): Summary {
-  const facts = new Map(summary.facts);
+function withAnswers(
+  summary: Summary,
+  day: Day,
+  untimed: boolean,
+  places: readonly MarkedAnswer[],
+  facts: Facts = new Map(summary.facts),
+): Summary {
   const { shownOn } = summary;
   const shownToday = new Set(shownOn?.day === day ? shownOn.facts : []);
   const answers: UntimedAnswer[] = [];
   for (const { prompt, outcome, shown } of places) {
-    const fact = parseFact(prompt)?.id;
+    const asked = parsePrompt(prompt);
+    const fact = asked?.kind === 'fact' ? asked.id : null;
     if (!fact || shown || outcome === 'notReached' || outcome === 'unfinished') continue;
     const right = outcome === 'right';
     facts.set(fact, withAnswer(facts.get(fact), day, right, shownToday.has(fact)));

@@ -6,10 +6,16 @@ import { emptySummary, type Summary } from './summary';
 
 /** Goes on from a summary over the sittings that follow it, in order. Bands play no part, so any limits do. */
 export function resumeSummary(from: Summary, sittings: readonly RuledSat[]): Summary {
+  const facts = new Map(from.facts);
   return sittings.reduce(
-    (summary, ruled) =>
-      stepSummary(summary, ruled, markSat(ruled.sat, ruled.rulings, defaultChildSettings.limits).places),
-    from,
+    (summary: Summary, ruled) =>
+      stepSummary(
+        summary,
+        ruled,
+        markSat(ruled.sat, ruled.rulings, defaultChildSettings.limits).places,
+        facts,
+      ),
+    { ...from, facts },
   );
 }
 

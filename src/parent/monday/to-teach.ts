@@ -44,7 +44,7 @@ const longDays = 14;
 const mostNamed = 6;
 
 /** Sittings summed up in one step. */
-const satsAStep = 25;
+const satsAStep = 100;
 
 /** The sittings the plan itself needs: what waits from before a week is let go. */
 const planDays = 31;
