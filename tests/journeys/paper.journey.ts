@@ -237,6 +237,8 @@ test('a timed sheet is entered by keyboard alone in under 20 s; its row and its 
   await keys('ArrowUp', 'Enter', 'Enter');
   await keys('Tab', 'Tab', 'Enter');
   await page.getByText('Kept. Loose: 13 right by the bell, of 25.', { exact: false }).waitFor();
+  // 26 keys and 7 thoughts: 16.7 s by the model.
+  expect(time.counts).toMatchObject({ think: 7, key: 26, point: 0 });
   expect(time.seconds).toBeLessThanOrEqual(20);
   const [sat] = await storedSats(page);
   expect(

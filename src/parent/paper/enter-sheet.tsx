@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals';
+import { signal, useSignal } from '@preact/signals';
 import { formatISO, parseISO, subDays } from 'date-fns';
 import { useId } from 'preact/hooks';
 import { parseFact } from '../../core/fact/fact';
@@ -16,7 +16,7 @@ import type { FoundSheet } from './find-sheet';
 import { MarkGrid } from './mark-grid';
 import { noMarks, reachedTo, resultOf, written, writtenIn } from './marks';
 import type { PaperPartProps } from './paper-page';
-import { dropMarks, heldMarks } from './paper-place';
+import { dropResult, heldResult } from './paper-place';
 import { hasSheetOn, planOnPaper } from './paper-plan';
 import { satSentence } from './sat-sentence';
 import { Select } from './select';
@@ -36,13 +36,20 @@ export function EnterSheet({ desk, history, found: { sheet }, acting, onClose }:
   const household = desk.household.value;
   const today = desk.today.value;
   const children = household.children.filter(({ id, archived }) => id === sheet.child || !archived);
-  const whose = useSignal(sheet.child || (children[0]?.id ?? ''));
-  const child = children.find(({ id }) => id === whose.value) ?? children[0];
   // Printed ahead, it was still done by today.
   const isAhead = sheet.day > today;
-  const day = useSignal<Day>(isAhead ? today : sheet.day);
-  const isTimed = useSignal(child ? isTimedOn(child, day.value) : false);
-  const state = heldMarks(sheet, () => noMarks(sheet.facts, isTimed.value));
+  const { whose, day, isTimed, marks } = heldResult(sheet, () => {
+    const onDay = isAhead ? today : sheet.day;
+    const own = children.find(({ id }) => id === sheet.child) ?? children[0];
+    const isTimedThen = own ? isTimedOn(own, onDay) : false;
+    return {
+      whose: signal(own?.id ?? ''),
+      day: signal(onDay),
+      isTimed: signal(isTimedThen),
+      marks: signal(noMarks(sheet.facts, isTimedThen)),
+    };
+  });
+  const child = children.find(({ id }) => id === whose.value);
   const at = useSignal(isTimed.value ? sheet.facts.length - 1 : 0);
   if (!child) return null;
 
@@ -51,18 +58,18 @@ export function EnterSheet({ desk, history, found: { sheet }, acting, onClose }:
   }
   function turnClock(isOn: boolean) {
     isTimed.value = isOn;
-    state.value = reachedTo(state.value, isOn ? null : sheet.facts.length);
+    marks.value = reachedTo(marks.value, isOn ? null : sheet.facts.length);
   }
 
   const isSecond = hasSheetOn(day.value, history.children.get(child.id) ?? noHistory);
-  const result = resultOf(state.value);
+  const result = resultOf(marks.value);
   const sat =
     result &&
     paperSat(planOnPaper(sheet, child, isTimed.value, isSecond), result, desk.startOnPaper(day.value));
   const says = sat ? satSentence(sat, child.settings, household.settings.bandNames) : '';
 
   function close() {
-    dropMarks(sheet);
+    dropResult(sheet);
     onClose();
   }
   async function keep() {
@@ -83,6 +90,8 @@ export function EnterSheet({ desk, history, found: { sheet }, acting, onClose }:
             options={children.map(({ id, name }) => [id, name])}
             onChoose={(id) => {
               whose.value = id;
+              const other = children.find((one) => one.id === id);
+              if (other) turnClock(isTimedOn(other, day.value));
             }}
           />
         )}
@@ -101,31 +110,31 @@ export function EnterSheet({ desk, history, found: { sheet }, acting, onClose }:
       </div>
       {isSecond && <p class="hint">{resultWords.second}</p>}
       <p class="enter-says" role="status">
-        {state.value.reached === null
+        {marks.value.reached === null
           ? isTimed.value
             ? resultWords.tapReached
             : resultWords.tapDone
           : resultWords.tapWrong}
       </p>
-      <MarkGrid label={codeOf(sheet)} prompts={sheet.facts} state={state} at={at} isFocused />
+      <MarkGrid label={codeOf(sheet)} prompts={sheet.facts} state={marks} at={at} isFocused />
       <div class="enter-foot">
-        {state.value.reached === null ? (
+        {marks.value.reached === null ? (
           <button
             type="button"
             onClick={() => {
-              state.value = reachedTo(state.value, sheet.facts.length);
+              marks.value = reachedTo(marks.value, sheet.facts.length);
             }}
           >
             {resultWords.all(sheet.facts.length)}
           </button>
         ) : (
           <>
-            <Wrote sheet={sheet.facts} state={state} at={at.value} />
+            <Wrote sheet={sheet.facts} state={marks} at={at.value} />
             <button
               type="button"
               class="quiet"
               onClick={() => {
-                state.value = reachedTo(state.value, null);
+                marks.value = reachedTo(marks.value, null);
               }}
             >
               {isTimed.value ? resultWords.farther : resultWords.notDone}

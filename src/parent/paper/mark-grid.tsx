@@ -2,8 +2,8 @@ import type { Signal } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { parseFact } from '../../core/fact/fact';
 import type { PromptId } from '../../core/fact/prompt';
-import { writtenFact, writtenWhole } from '../../core/fact/written';
-import { answerText, erased, type Marks, tapped, typed } from './marks';
+import { writtenFact } from '../../core/fact/written';
+import { erased, type Marks, tapped, typed } from './marks';
 import { resultWords } from './words';
 
 const across = 5;
@@ -99,11 +99,10 @@ function MarkCell({ prompt, how, place, isHere, onTap }: MarkCellProps) {
       data-fact={prompt}
       data-is={how.is}
       tabIndex={isHere ? 0 : -1}
-      aria-label={says === '' ? writtenWhole(fact) : resultWords.cell(writtenWhole(fact), says)}
       onClick={onTap}
     >
-      <span>{writtenFact(fact)}</span> <b>{answerText(prompt)}</b>
-      <small>{how.is === 'right' || how.is === 'open' ? '\u00a0' : says}</small>
+      <span>{`${writtenFact(fact)} =`}</span> <b>{fact.answer}</b>{' '}
+      <small>{how.is === 'right' ? <span class="only-heard">{says}</span> : says}</small>
     </button>
   );
 }

@@ -1,4 +1,3 @@
-import { parseFact } from '../../core/fact/fact';
 import type { PromptId } from '../../core/fact/prompt';
 import type { PaperMark, PaperResult } from '../../core/paper/paper-sat';
 import { entryCap, isRight } from '../../core/sitting/answer';
@@ -58,11 +57,6 @@ export function reachedTo({ marks }: Marks, reached: number | null): Marks {
 /** The result once it is whole. */
 export function resultOf({ reached, marks }: Marks): PaperResult | null {
   return reached === null ? null : { reached, marks };
-}
-
-/** A place's answer, for its cell. */
-export function answerText(prompt: PromptId): string {
-  return String(parseFact(prompt)?.answer ?? '');
 }
 
 function withMark(state: Marks, place: number, mark: PaperMark | null): Marks {

@@ -1,5 +1,6 @@
 import { type Signal, signal } from '@preact/signals';
 import { codeOf } from '../../core/paper/paper-code';
+import type { Day, Id } from '../../core/record/stamp';
 import type { FoundSheet } from './find-sheet';
 import type { Marks } from './marks';
 import type { SheetOnPaper } from './plan-prints';
@@ -17,19 +18,27 @@ export function turnToPart(part: PaperPart, to: Partial<Omit<typeof paperPlace.v
   paperPlace.value = { part, again: null, entering: null, ...to };
 }
 
-const held = new Map<string, Signal<Marks>>();
+/** A result half read off: whose, of which day, with the clock or without it, and its marks. */
+export interface HeldResult {
+  readonly whose: Signal<Id>;
+  readonly day: Signal<Day>;
+  readonly isTimed: Signal<boolean>;
+  readonly marks: Signal<Marks>;
+}
 
-/** A result half read off, so that locking loses nothing of it. */
-export function heldMarks(sheet: SheetOnPaper, first: () => Marks): Signal<Marks> {
+const held = new Map<string, HeldResult>();
+
+/** What was read off a sheet so far: locking loses nothing of it. */
+export function heldResult(sheet: SheetOnPaper, first: () => HeldResult): HeldResult {
   const key = codeOf(sheet);
   const known = held.get(key);
   if (known) return known;
-  const made = signal(first());
+  const made = first();
   held.set(key, made);
   return made;
 }
 
 /** Forgets it once it is kept or given up. */
-export function dropMarks(sheet: SheetOnPaper): void {
+export function dropResult(sheet: SheetOnPaper): void {
   held.delete(codeOf(sheet));
 }
