@@ -12,6 +12,7 @@ import { Ask } from './ask';
 import { AwayScreen } from './away';
 import { CardScreen } from './card-screen';
 import { ChoiceScreen } from './choice';
+import { Elsewhere } from './elsewhere';
 import { HandOver } from './hand-over';
 import type { KeyIntent } from './keys';
 import { LongCloth } from './long-cloth';
@@ -76,6 +77,8 @@ export function ChildSide({ app, screen, onVisit, onRestore }: ChildSideProps) {
           onNotMe={onNotMe}
         />
       );
+    case 'elsewhere':
+      return <Elsewhere onTake={screen.mayTake ? kiosk.sitHere : undefined} onGrownUps={onGrownUps} />;
     case 'ask':
       return <Ask edge={screen.child.edge} onGrownUps={onGrownUps} onNotMe={onNotMe} />;
     case 'piece': {

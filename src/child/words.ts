@@ -39,6 +39,8 @@ export const words = {
   yourAnswer: 'Your answer',
   away: 'Where you were',
   carryOn: 'Carry on',
+  elsewhere: 'Open elsewhere',
+  sitHere: 'Sit here instead',
   ask: 'Ask a grown-up',
   notMe: 'Not me',
   resting: 'Finished',

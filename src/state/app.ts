@@ -17,6 +17,7 @@ import { startOnPaper } from './paper-start';
 import type { PlaySound } from './play-sound';
 import type { Ports } from './ports';
 import { createSaver, type Saver } from './saver';
+import { createSeat } from './seat';
 import { createSitter, type Sitter } from './sitter';
 import { askToPersist, type StorageState } from './storage-state';
 import { type Today, watchToday } from './today';
@@ -52,9 +53,24 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
     gave: (plan) => gaveBefore(book, plan),
     highestSeq: () => book.highestSeq(),
   });
-  const kiosk = createKiosk({ log, book, sitter, saver, today, play });
+  let hasBegun = false;
+  const seat = createSeat(
+    log.name,
+    {
+      isFree: () => sitter.open.peek().size === 0,
+      got: async () => {
+        // Once another window has sat here; at the start everything has just been read.
+        if (hasBegun) await book.reload();
+        await sitter.recover(today.look());
+      },
+      lost: sitter.letGo,
+    },
+    ports.locks,
+  );
+  const kiosk = createKiosk({ log, book, sitter, saver, seat, today, play });
   await meetEveryone(book);
-  await sitter.recover(today.look());
+  await seat.open();
+  hasBegun = true;
   await kiosk.start();
   // Not awaited: the first screen is there, and no answer has been written behind the tail yet.
   void clearTail(log.name);
@@ -90,6 +106,7 @@ export async function openApp(ports: Ports, play: PlaySound, log: Log): Promise<
     close() {
       stopWatching();
       stopListening();
+      seat.close();
       log.news.close();
     },
   };

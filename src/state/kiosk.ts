@@ -11,6 +11,7 @@ import type { Book } from './book';
 import type { PlaySound } from './play-sound';
 import type { Saver } from './saver';
 import { followingTurn, type Screen, type Turn } from './screen';
+import type { Seat } from './seat';
 import type { Sitter } from './sitter';
 import type { Today } from './today';
 
@@ -40,6 +41,8 @@ export interface Kiosk {
   /** Hands the device on: to the child whose turn is next, else to *Whose cloth?*. */
   handOver(): void;
   carryOn(): void;
+  /** Takes the seat from another window. */
+  sitHere(): void;
   openCloth(): void;
   /** From the long cloth, or from handing over, to the child's own screen. */
   goBack(): void;
@@ -55,6 +58,7 @@ export interface KioskParts {
   readonly book: Book;
   readonly sitter: Sitter;
   readonly saver: Saver;
+  readonly seat: Seat;
   readonly today: Today;
   readonly play: PlaySound;
 }
@@ -66,7 +70,7 @@ function lacksSet({ needs }: ChildDay): boolean {
   return needs.some(({ what }) => what === 'noSet' || what === 'spreadSat');
 }
 
-export function createKiosk({ log, book, sitter, saver, today, play }: KioskParts): Kiosk {
+export function createKiosk({ log, book, sitter, saver, seat, today, play }: KioskParts): Kiosk {
   const active = signal<Id | null>(null);
   const over = signal<'none' | 'grownUps' | 'cloth' | 'handOver'>('none');
   /** The child whose piece is being looked at. */
@@ -93,6 +97,7 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
     if (!isReady.value) return { on: 'starting' };
     if (over.value === 'grownUps') return { on: 'grownUps' };
     if (turns.value.length === 0) return { on: 'welcome' };
+    if (!seat.isHere.value) return { on: 'elsewhere', mayTake: seat.mayTake.value };
     const turn = turns.value.find(({ child }) => child.id === active.value);
     return turn ? screenOf(turn.child) : { on: 'whose', children: turns.value };
   });
@@ -201,6 +206,7 @@ export function createKiosk({ log, book, sitter, saver, today, play }: KioskPart
       else activate(null);
     },
     carryOn: () => openRun()?.comeBack(),
+    sitHere: seat.take,
     openCloth() {
       over.value = 'cloth';
     },

@@ -12,6 +12,8 @@ export interface Ports {
   zone(atMs: number): { readonly zone: string; readonly offsetMin: number };
   /** Whether the page is cross-origin isolated, which sets the clock's step. */
   readonly isolated: boolean;
+  /** What settles which of several windows has the seat; `null` where every window has one of its own. */
+  readonly locks: LockManager | null;
 }
 
 /** The browser's own clocks, dice and timers. */
@@ -29,5 +31,9 @@ export const browserPorts: Ports = {
   }),
   get isolated() {
     return globalThis.crossOriginIsolated === true;
+  },
+  get locks() {
+    // Absent in a few older browsers.
+    return navigator.locks ?? null;
   },
 };

@@ -24,6 +24,8 @@ export type Screen =
   | { readonly on: 'rest'; readonly child: Child; readonly day: ChildDay; readonly following: Child | null }
   | { readonly on: 'handOver'; readonly to: Child }
   | { readonly on: 'cloth'; readonly child: Child }
+  /** Another window has the seat; `mayTake` once it had time to give way. */
+  | { readonly on: 'elsewhere'; readonly mayTake: boolean }
   | { readonly on: 'grownUps' };
 
 /** A child at *Whose cloth?*. */

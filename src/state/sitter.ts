@@ -32,6 +32,8 @@ export interface Sitter {
   /** Takes up what was broken off: today's stand open again, those of other days are sealed as they are. */
   recover(today: string): Promise<void>;
   stop(child: Id): void;
+  /** Lets go of what stands open, without an end: another window goes on with it. */
+  letGo(): void;
 }
 
 /** What a sitting tells the rest of the house. */
@@ -50,6 +52,8 @@ export interface SitterNews {
 
 export function createSitter(log: Log, ports: Ports, saver: Saver, news: SitterNews): Sitter {
   const open = signal<ReadonlyMap<Id, OpenSitting>>(new Map());
+  /** Sittings that another window goes on with: what of them was not stored is kept under an id of its own. */
+  const parted = new Map<Id, Id>();
 
   function begin(source: RunSource): void {
     const id = ports.randomId();
@@ -60,14 +64,21 @@ export function createSitter(log: Log, ports: Ports, saver: Saver, news: SitterN
 
   function listenerOf(id: Id, start: SittingStart): RunListener {
     return {
-      visitClosed: (index, visit) => saver.save(() => noteVisit(log, id, index, visit)),
-      awayNoted: (index, away) => saver.save(() => noteAway(log, id, index, away)),
+      visitClosed: (index, visit) => saveOwn(id, () => noteVisit(log, id, index, visit)),
+      awayNoted: (index, away) => saveOwn(id, () => noteAway(log, id, index, away)),
       bell: news.bell,
       ended(state) {
         remove(state.plan.child);
-        seal(id, start, state);
+        seal(parted.get(id) ?? id, start, state);
       },
     };
+  }
+
+  /** Journals unless the journal has passed to another window by then. */
+  function saveOwn(id: Id, write: () => Promise<void>): void {
+    saver.save(async () => {
+      if (!parted.has(id)) await write();
+    });
   }
 
   function seal(id: Id, start: SittingStart, state: SittingState): void {
@@ -122,5 +133,16 @@ export function createSitter(log: Log, ports: Ports, saver: Saver, news: SitterN
       }
     },
     stop: (child) => open.value.get(child)?.run.stop(),
+    letGo() {
+      const isAllStored = saver.waiting.peek() === 0;
+      for (const { id, run } of open.value.values()) {
+        if (isAllStored) run.drop();
+        else {
+          parted.set(id, ports.randomId());
+          run.stop();
+        }
+      }
+      open.value = new Map();
+    },
   };
 }

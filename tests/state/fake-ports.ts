@@ -47,6 +47,7 @@ export function fakePorts(day = '2026-03-02'): FakePorts {
     },
     zone: () => ({ zone: 'Europe/Dublin', offsetMin: 0 }),
     isolated: true,
+    locks: null,
     pass(ms) {
       const endMs = monotonicMs + ms;
       for (;;) {
