@@ -8,7 +8,8 @@ import { laterRecord } from './stamp-schema';
 /** A record of this version, of a kind it knows; or one that a later version made. */
 export const recordSchema = v.union([v.variant('kind', [satSchema, ...otherSchemas]), laterRecord]);
 
-const knownKinds: ReadonlySet<string> = new Set(
+/** The kinds of record that this version knows. */
+export const knownKinds: ReadonlySet<string> = new Set(
   [satSchema, ...otherSchemas].map(({ entries }) => entries.kind.literal),
 );
 

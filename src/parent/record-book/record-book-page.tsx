@@ -2,6 +2,7 @@ import type { Desk } from '../../state/desk';
 import { Heading } from '../parts/heading';
 import { BackupSection } from './backup-section';
 import { BringIn } from './bring-in';
+import { DecisionsSection } from './decisions-section';
 import { useRecordBook } from './use-record-book';
 import { bookWords, restoreWords } from './words';
 import { YearsSection } from './years-section';
@@ -24,6 +25,7 @@ export function RecordBookPage({ desk }: { readonly desk: Desk }) {
             <BringIn book={book} />
           </section>
           <YearsSection desk={desk} />
+          <DecisionsSection desk={desk} book={book} />
         </>
       )}
     </>

@@ -86,6 +86,7 @@ export const decisionWords = {
   none: 'Nothing has been decided yet.',
   takeBack: 'Take back',
   putBack: 'Put back',
+  wasTaken: 'taken back',
   takenBack: 'Taken back.',
   isBack: 'Put back.',
   older: 'Show older ones',

@@ -1,13 +1,16 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { homeOf } from '../../core/household/bring-back';
 import { foldHousehold } from '../../core/household/fold-household';
+import type { Household } from '../../core/household/household';
 import type { LogRecord } from '../../core/record/record';
-import { boatDevice, type Id } from '../../core/record/stamp';
+import type { Sat } from '../../core/record/sat';
+import { boatDevice, compareStamps, type Id, recordVersion } from '../../core/record/stamp';
 import { type BackupNote, readBackupNote, writeBackupNote } from '../../log/backup-note';
 import type { Log } from '../../log/log';
-import { recordIds } from '../../log/lots';
+import { eachLot, recordIds } from '../../log/lots';
 import { type Merged, mergeRecords } from '../../log/merge';
 import { readHousehold } from '../../log/reads';
+import { knownKinds } from '../../record-file/check-record';
 import type { RecordFile } from '../../record-file/record-file';
 import { type ChildInFile, contentsOf, type FileContents } from './file-contents';
 import { type MadeFile, makeBackup } from './make-backup';
@@ -30,7 +33,12 @@ export interface RecordBook {
   lookInto(file: RecordFile): Promise<FileContents>;
   /** Brings a file's records in; `asNew` names children deleted for good that are to come back as new ones. */
   bringIn(file: RecordFile, asNew: readonly Id[]): Promise<Merged>;
+  /** Everything decided, the newest first: all records that are shown but the sittings, and what took them back. */
+  decisions(): Promise<readonly Decision[]>;
 }
+
+/** What was decided, whatever it was about. */
+export type Decision = Exclude<LogRecord, Sat>;
 
 /** What the record book stands on. */
 export interface RecordBookParts {
@@ -77,7 +85,25 @@ export async function createRecordBook({ log, seal, reload }: RecordBookParts): 
       if (wasEmpty) await note({ lastAt: file.madeAt });
       return merged;
     },
+    async decisions() {
+      const decided: Decision[] = [];
+      await eachLot(log, (lot) => {
+        for (const record of lot) if (record.kind !== 'sat' && isShown(record)) decided.push(record);
+      });
+      const household = foldHousehold(homeOf(decided));
+      return decided
+        .filter((record) => record.kind === 'childDeleted' || !isOfGone(household, record))
+        .sort((x, y) => compareStamps(y, x));
+    },
   };
+}
+
+function isShown({ v, kind }: LogRecord): boolean {
+  return v <= recordVersion && knownKinds.has(kind);
+}
+
+function isOfGone(household: Household, record: LogRecord): boolean {
+  return household.tombstones.has(household.childOf(record) ?? '');
 }
 
 /** The invented household and a real one never mix. */
