@@ -1,6 +1,6 @@
 import { afterEach, expect, test, vi } from 'vitest';
 import { openJournals } from '../../src/log/journal';
-import { allRecords } from '../../src/log/reads';
+import { allRecords } from '../../src/log/lots';
 import { createSeat, type Seat, type SeatTaker } from '../../src/state/seat';
 import { answer, childDrafts, goTo, type Home, logOf, on, openHome, sats, settled, sitAll } from './a-home';
 import { fakePorts } from './fake-ports';
