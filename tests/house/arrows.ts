@@ -20,7 +20,7 @@ export const arrows: Readonly<Record<string, readonly string[]>> = {
 export const packages: Readonly<Record<string, readonly string[]>> = {
   main: ['preact', '@preact/signals'],
   child: ['preact', '@preact/signals'],
-  parent: ['preact', '@preact/signals', 'date-fns', 'd3-scale', 'd3-shape', 'd3-array'],
+  parent: ['preact', '@preact/signals', 'date-fns', 'd3-scale', 'd3-shape', 'd3-array', 'papaparse'],
   paper: ['preact', '@preact/signals', 'date-fns'],
   demo: ['@preact/signals', 'date-fns'],
   state: ['@preact/signals', 'date-fns'],
@@ -38,4 +38,4 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
 export const lazyParts: readonly string[] = ['parent', 'paper', 'demo', 'record-file'];
 
 /** Packages that no first load may bring along: each is fetched while idle, or with a lazy part. */
-export const lazyPackages: readonly string[] = ['howler', 'simple-statistics'];
+export const lazyPackages: readonly string[] = ['howler', 'papaparse', 'simple-statistics'];

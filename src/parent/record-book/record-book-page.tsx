@@ -2,6 +2,7 @@ import type { Desk } from '../../state/desk';
 import { Heading } from '../parts/heading';
 import { BackupSection } from './backup-section';
 import { BringIn } from './bring-in';
+import { CsvSection } from './csv-section';
 import { DecisionsSection } from './decisions-section';
 import { useRecordBook } from './use-record-book';
 import { bookWords, restoreWords } from './words';
@@ -24,6 +25,7 @@ export function RecordBookPage({ desk }: { readonly desk: Desk }) {
             <p>{restoreWords.lead}</p>
             <BringIn book={book} />
           </section>
+          <CsvSection desk={desk} />
           <YearsSection desk={desk} />
           <DecisionsSection desk={desk} book={book} />
         </>

@@ -93,3 +93,12 @@ export const decisionWords = {
   reading: 'Reading what was decided …',
   aria: (what: string, says: string) => `${what}: ${says}`,
 } as const;
+
+export const csvWords = {
+  title: 'Tables for a spreadsheet',
+  lead: 'Every sitting, or every answer, one a line, as CSV. They are for reading elsewhere; only a backup can be brought in again.',
+  sittings: 'Sittings as CSV',
+  answers: 'Answers as CSV',
+  making: 'Writing the table …',
+  made: (name: string) => `“${name}” was written.`,
+} as const;
