@@ -30,7 +30,7 @@ export function printedSheets(household: Household, history: History): readonly 
 }
 
 /** The sitting of a child that a sheet was entered as; voided ones were taken out again. */
-export function enteredAs(sittings: readonly RuledSat[], sheet: SheetOnPaper): RuledSat | null {
+function enteredAs(sittings: readonly RuledSat[], sheet: SheetOnPaper): RuledSat | null {
   const isOf = ({ sat, rulings }: RuledSat) =>
     sat.paper === true &&
     sat.purpose === 'sheet' &&

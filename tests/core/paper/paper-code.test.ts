@@ -84,7 +84,9 @@ describe('the number of a set', () => {
     expect(numbers).toEqual(teachingSets.map((_, at) => at));
     // Printed sheets hold them: a new set gets a number behind all others, whatever its place in the order taught.
     expect(teachingSets).toHaveLength(58);
-    expect(['plus-0-and-1', 'times-7', 'divide-by-12', 'mix-div-to-12'].map(setNumber)).toEqual([0, 35, 55, 57]);
+    expect(['plus-0-and-1', 'times-7', 'divide-by-12', 'mix-div-to-12'].map(setNumber)).toEqual([
+      0, 35, 55, 57,
+    ]);
   });
 
   test('leads to no set where two of a parent’s own share it', () => {
