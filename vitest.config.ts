@@ -90,6 +90,15 @@ export default defineConfig({
       },
       {
         test: {
+          name: 'torture',
+          environment: 'node',
+          include: ['tests/torture/**/*.torture.ts'],
+          testTimeout: 7_200_000,
+          disableConsoleIntercept: true,
+        },
+      },
+      {
+        test: {
           name: 'evaluate',
           environment: 'node',
           include: ['tests/evaluation/**/*.evaluation.ts'],
