@@ -1,0 +1,58 @@
+import { count } from '../../words';
+
+export const reportWords = {
+  title: 'Term report',
+  lead: 'A page or two for a portfolio: what was sat, what is known, samples of work, and your own remarks.',
+  open: 'Make a term report',
+  back: 'Back to the record book',
+  from: 'From',
+  to: 'To',
+  noSpan: 'The first day must not come after the last.',
+  print: 'Print or save as PDF',
+  heading: (name: string) => `${name}: arithmetic facts`,
+  span: (from: string, to: string) => `${from} to ${to}`,
+  nothing: (name: string) => `${name} sat nothing in these days.`,
+  sat: (name: string, days: number, sheets: number) =>
+    `${name} sat on ${count(days, 'day', 'days')}: ${count(sheets, 'sheet', 'sheets')} of facts, with cards and corrections around them.`,
+  minutes: (minutes: number) => `At the cards: about ${count(minutes, 'minute', 'minutes')} in all.`,
+  right: (right: number, answers: number) => `On the sheets ${right} of ${answers} answers were right.`,
+  setsTitle: 'Sets of facts',
+  begun: (sets: string) => `Begun: ${sets}.`,
+  kept: (sets: string) => `Kept in practice: ${sets}.`,
+  now: (set: string) => `Being learned now: “${set}”.`,
+  noSets: 'No set was begun or moved on from in these days.',
+  monthsTitle: 'Month by month',
+  columns: {
+    month: 'Month',
+    days: 'Days',
+    minutes: 'Minutes',
+    sheets: 'Sheets',
+    answers: 'Answers',
+    right: 'Right',
+  },
+  knownTitle: 'What is known now',
+  known: {
+    fact: 'Facts of',
+    quick: 'Quick',
+    slow: 'Right, slower',
+    uneven: 'Uneven',
+    toLearn: 'To learn',
+    notEnough: 'No word yet',
+  },
+  knownMeans:
+    'Quick: right, and thought of in under about 3 s. Each word rests on several answers of the child’s own on more than one day; there are no published norms behind them.',
+  knownNothing: 'Nothing can be said of a fact yet.',
+  samplesTitle: 'Samples of work',
+  sample: (what: string, day: string, set: string | null) =>
+    set === null ? `${what}, ${day}` : `${what} from “${set}”, ${day}`,
+  blank: 'skipped',
+  notReached: 'not reached',
+  remarksTitle: 'Remarks',
+  remarks: (name: string) => `Your remarks on ${name} in these days`,
+  remarksHint: 'They stand in the report and are kept as a record.',
+  keep: 'Keep the remarks',
+  remarksKept: (name: string) => `The remarks on ${name} are kept.`,
+  tooLong: 'Remarks can have up to 4,000 letters.',
+  duties:
+    'What a home-educating family has to record differs from place to place: local rules decide. This page claims nothing about them.',
+} as const;
