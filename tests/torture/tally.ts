@@ -17,6 +17,15 @@ export interface Tally {
   readonly unhandled: readonly string[];
 }
 
+/** A tally that is still being counted. */
+export type Counts = {
+  -readonly [K in keyof Tally]: Tally[K] extends ReadonlyMap<infer N, infer V>
+    ? Map<N, V>
+    : Tally[K] extends readonly string[]
+      ? string[]
+      : Tally[K];
+};
+
 /** The tally as a table in Markdown. */
 export function tableOf(tally: Tally): string {
   const rows: readonly (readonly [string, string | number])[] = [

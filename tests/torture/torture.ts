@@ -1,16 +1,15 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { words } from '../../src/child/words';
 import { type Dice, makeDice } from '../../src/core/sheet/dice';
-import { launchDetached, makeProfile, type Served, serveBuilt } from '../journeys/browser';
+import { makeProfile, serveBuilt } from '../journeys/browser';
 import { settle } from '../journeys/device';
 import type { Tablet } from '../journeys/killable';
-import { setDay } from '../journeys/other-day';
 import { choosePin, openPages, setUp } from '../journeys/parent-hand';
-import { readStored } from '../journeys/stored';
-import { judge, kindOf } from './found';
-import { createLedger, type Ledger, makePagesTell, type Stored } from './ledger';
+import { kindOf } from './found';
+import { type House, look, note, open, openPage } from './house';
+import { createLedger } from './ledger';
 import { act } from './monkey';
-import { addTo, type Tally } from './tally';
+import { addTo, type Counts, type Tally } from './tally';
 import { isLogTorn } from './torn-log';
 
 export interface TortureOptions {
@@ -24,14 +23,6 @@ export interface TortureOptions {
   readonly roundsEach?: number;
   readonly tell?: (line: string) => void;
 }
-
-type Counts = {
-  -readonly [K in keyof Tally]: Tally[K] extends ReadonlyMap<infer N, infer V>
-    ? Map<N, V>
-    : Tally[K] extends readonly string[]
-      ? string[]
-      : Tally[K];
-};
 
 /** Goes about in the app at random and breaks it off at random, round after round, and counts what came of it. */
 export async function torture(options: TortureOptions): Promise<Tally> {
@@ -86,13 +77,6 @@ async function tortureHousehold(
     await served.close();
     remove();
   }
-}
-
-interface House {
-  readonly served: Served;
-  readonly profile: string;
-  readonly ledger: Ledger;
-  readonly tally: Counts;
 }
 
 const gentle = ['tab closed', 'tab crashed', 'tab frozen and thawed', 'service worker ended'] as const;
@@ -151,7 +135,8 @@ async function oneRound(house: House, tablet: Tablet, dice: Dice, fault: Fault):
 /** Through the gate, where the way to it is open. */
 async function enterPages({ page }: Tablet): Promise<void> {
   const door = page.getByRole('button', { name: words.grownUps, exact: true });
-  if (await door.count()) await openPages(page);
+  // After wrong tries there is a wait, which is no fault.
+  if (await door.count()) await openPages(page).catch(() => undefined);
 }
 
 async function killAndLook(house: House, tablet: Tablet, heading: string, dead = () => {}): Promise<Tablet> {
@@ -196,74 +181,4 @@ async function gentleFault(house: House, tablet: Tablet, fault: Fault, heading: 
   }
   await look(house, after, heading);
   return after;
-}
-
-/** What is on the disk, and whether the child is where it was. */
-async function look({ ledger, tally, served }: House, { page }: Tablet, heading: string): Promise<void> {
-  tally.rounds += 1;
-  addTo(tally.screens, heading);
-  await page.goto(`${served.url}manifest.webmanifest`);
-  const stored = await storedIfAny(page);
-  const { lost, torn } = judge(ledger, stored);
-  for (const key of lost) note(tally.lost, `round ${tally.rounds}, “${heading}”: ${key}`);
-  for (const what of torn) note(tally.torn, `round ${tally.rounds}, “${heading}”: ${what}`);
-  ledger.setTo(stored);
-  await page.goto(served.url);
-  await settle(page);
-  for (const alert of await page.getByRole('alert').allTextContents()) note(tally.refused, alert);
-  const seen = await page.locator('h1').first().textContent();
-  if (standsOpen(stored) && seen !== words.away)
-    note(tally.notTakenUp, `round ${tally.rounds}: “${heading}” came back as “${seen}”`);
-}
-
-/** Whether the child who has the device is in mid-sitting. */
-function standsOpen(stored: Stored): boolean {
-  const active = stored['meta/kiosk'];
-  return Object.entries(stored).some(([key, entry]) => {
-    const { what, id, plan } = entry as {
-      readonly what?: string;
-      readonly id: string;
-      readonly plan: { readonly child: string; readonly prompts: readonly string[] };
-    };
-    if (!/^journal\//.test(key) || what !== 'head' || plan.child !== active) return false;
-    const visits = Object.keys(stored).filter((other) => other.startsWith(`journal/${id}/visit/`));
-    return visits.length < plan.prompts.length;
-  });
-}
-
-async function storedIfAny(page: Tablet['page']): Promise<Stored> {
-  const names = await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name));
-  return names.includes('sumstitch') ? readStored(page) : {};
-}
-
-async function open(house: House): Promise<Tablet> {
-  const detached = await launchDetached(house.profile);
-  await setDay(detached.context);
-  await makePagesTell(detached.context);
-  const page = detached.context.pages()[0] ?? (await detached.context.newPage());
-  const tablet = { ...detached, page, cdp: await detached.context.newCDPSession(page) };
-  return openPage(house, tablet, page);
-}
-
-async function openPage(
-  { served, ledger, tally }: House,
-  tablet: Tablet,
-  page: Tablet['page'],
-): Promise<Tablet> {
-  const isNew = page !== tablet.page || page.url() === 'about:blank';
-  const cdp = page === tablet.page ? tablet.cdp : await tablet.context.newCDPSession(page);
-  if (isNew) {
-    page.setDefaultTimeout(10_000);
-    page.on('pageerror', (error) => note(tally.unhandled, String(error)));
-    await ledger.follow(page, cdp);
-  }
-  if (Object.keys(ledger.acknowledged()).length === 0) {
-    await page.goto(served.url);
-    await settle(page);
-  }
-  return { ...tablet, page, cdp };
-}
-
-function note(list: string[], what: string): void {
-  list.push(what);
 }

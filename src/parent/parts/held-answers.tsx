@@ -12,12 +12,14 @@ export function HeldAnswers({ desk }: { readonly desk: Desk }) {
     if (given !== 'givenUp') saved.value = partWords.heldSaved(file.name);
   }
   return (
-    <div class="trouble">
-      <p>{partWords.held}</p>
-      <button type="button" onClick={save}>
-        {partWords.saveHeld}
-      </button>
+    <>
+      <p class="trouble">
+        {partWords.held}{' '}
+        <button type="button" onClick={save}>
+          {partWords.saveHeld}
+        </button>
+      </p>
       <p role="status">{saved}</p>
-    </div>
+    </>
   );
 }
