@@ -28,14 +28,13 @@ export function sizeOf(records: readonly LogRecord[]) {
   return { sheets: many('sheet'), rows: many('row'), answers: answers.length };
 }
 
-/** How long the first reading of the whole household takes, and `runs` more of it, ms. */
-export function timesOf(made: readonly LogRecord[], runs: number) {
+/** What reads the whole household once and tells how long it took, ms. */
+export function readerOf(made: readonly LogRecord[]): () => number {
   // As a store hands them out: no two records share a text.
   const records = structuredClone(made);
-  const timeOne = () => {
+  return () => {
     const beganMs = performance.now();
     readHousehold(records);
     return performance.now() - beganMs;
   };
-  return { firstMs: timeOne(), timesMs: Array.from({ length: runs }, timeOne) };
 }

@@ -88,7 +88,7 @@ async function writeBy(way: Way, log: Log, record: LogRecord, ids: Map<string, s
 }
 
 describe('a checkpoint', () => {
-  const dayOf = (index: number) => `2026-03-${String(index + 1).padStart(2, '0')}`;
+  const dayOf = (index: number) => new Date(Date.UTC(2026, 2, 1 + index)).toISOString().slice(0, 10);
 
   async function logOfDays(count: number, child = 'ann'): Promise<Log> {
     const log = await openFresh();
