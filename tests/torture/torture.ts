@@ -17,6 +17,8 @@ export interface TortureOptions {
   readonly rounds: number;
   /** Rounds out of ten that end in a kill of the whole browser; the others take less time. */
   readonly killsInTen: number;
+  /** Most things done in a round before it is broken off. */
+  readonly steps?: number;
   /** Households tortured at the same time. */
   readonly lanes?: number;
   /** Rounds on one household before a new one is set up. */
@@ -66,7 +68,7 @@ async function tortureHousehold(
       const startedMs = performance.now();
       const isKill = dice.below(10) < options.killsInTen;
       const fault = isKill ? 'browser killed' : (gentle[dice.below(gentle.length)] ?? 'tab closed');
-      tablet = await oneRound(house, tablet, dice, fault);
+      tablet = await oneRound(house, tablet, dice, fault, 1 + dice.below(options.steps ?? 7));
       options.tell?.(
         `${tally.rounds} ${fault} ${Math.round(performance.now() - startedMs)} ms, ${house.ledger.count()} writes, ${[...tally.screens.keys()].at(-1)}`,
       );
@@ -107,14 +109,20 @@ async function tortureSetUp(house: House, tablet: Tablet, dice: Dice): Promise<T
   return again;
 }
 
-async function oneRound(house: House, tablet: Tablet, dice: Dice, fault: Fault): Promise<Tablet> {
+async function oneRound(
+  house: House,
+  tablet: Tablet,
+  dice: Dice,
+  fault: Fault,
+  steps: number,
+): Promise<Tablet> {
   const { ledger, tally } = house;
   let heading = '';
   let hasEnded = false;
   const isParent = dice.below(10) < 3;
   const wander = async () => {
     if (isParent) await enterPages(tablet);
-    for (let steps = 2 + dice.below(6); steps > 0 && !hasEnded; steps -= 1) heading = await act(tablet, dice);
+    for (let done = 0; done < steps && !hasEnded; done += 1) heading = await act(tablet, dice);
   };
   const wandering = wander().catch((error: unknown) => error);
   if (fault === 'browser killed') {
