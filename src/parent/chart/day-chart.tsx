@@ -1,6 +1,7 @@
 import { max } from 'd3-array';
 import { line } from 'd3-shape';
 import type { Day } from '../../core/record/stamp';
+import { groupBy } from '../../readings/group-by';
 import { Axes } from './axes';
 import { dayScale, dayTicks, noonOf, room, valueScale } from './day-scale';
 import { isFilled, type Mark, markPath } from './marks';
@@ -72,26 +73,41 @@ export function DayChart(props: DayChartProps) {
             )}
           </g>
         ))}
-        {points.map(({ day, value, mark }, index) =>
-          bars ? (
-            <rect
-              key={`${index} ${day}`}
-              class="bar"
-              x={at(day) - 3}
-              y={y(value)}
-              width={6}
-              height={Math.max(0, y(0) - y(value))}
-            />
-          ) : (
-            <path
-              key={`${index} ${day}`}
-              class={isFilled[mark] ? 'mark' : 'mark open'}
-              d={markPath(mark)}
-              transform={`translate(${at(day)} ${y(value)})`}
-            />
-          ),
+        {bars ? (
+          <path
+            class="bar"
+            d={points.map((point) => barPath(at(point.day), y(point.value), y(0))).join('')}
+          />
+        ) : (
+          // One path for all marks of a shape: ten years have thousands.
+          groupBy(points, ({ mark }) => mark).map((own) => (
+            <Marks key={own[0]?.mark} points={own} at={at} y={y} />
+          ))
         )}
       </svg>
     </div>
   );
+}
+
+interface MarksProps {
+  readonly points: readonly DayPoint[];
+  readonly at: (day: Day) => number;
+  readonly y: (value: number) => number;
+}
+
+/** Marks of one shape. */
+function Marks({ points, at, y }: MarksProps) {
+  const [first] = points;
+  if (!first) return null;
+  const { mark } = first;
+  return (
+    <path
+      class={isFilled[mark] ? 'mark' : 'mark open'}
+      d={points.map(({ day, value }) => markPath(mark, at(day), y(value))).join('')}
+    />
+  );
+}
+
+function barPath(middle: number, top: number, foot: number): string {
+  return `M${middle - 3},${Math.min(top, foot)}h6V${foot}h-6Z`;
 }

@@ -13,9 +13,15 @@ const types = {
 
 const area = 44;
 
-/** The outline of a mark around 0, 0. */
-export function markPath(mark: Mark): string {
-  return symbol(types[mark], area)() ?? '';
+/** The outline of a mark around a point; several may follow each other in one path. */
+export function markPath(mark: Mark, x = 0, y = 0): string {
+  const outline = symbol(types[mark], area)() ?? '';
+  // Each of these commands ends with its own point; all others are relative to it.
+  return outline.replace(/([MLA])([^A-Za-z]+)/g, (_, command: string, numbers: string) => {
+    const all = numbers.split(',').map(Number);
+    const [dx = 0, dy = 0] = all.splice(-2);
+    return command + [...all, dx + x, dy + y].join(',');
+  });
 }
 
 /** Whether a mark is filled: what was sat with the clock is, what was sat without is open. */

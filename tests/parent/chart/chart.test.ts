@@ -50,6 +50,22 @@ test('values begin at nought and the greatest fits', () => {
 
 test('marks differ in shape, and open ones from filled ones', () => {
   const marks: readonly Mark[] = ['dot', 'diamond', 'square', 'triangle'];
-  expect(new Set(marks.map(markPath)).size).toBe(marks.length);
+  expect(new Set(marks.map((mark) => markPath(mark))).size).toBe(marks.length);
   expect(marks.filter((mark) => isFilled[mark])).toEqual(['dot', 'square']);
+});
+
+test('a mark drawn around a point is the same mark moved there', () => {
+  for (const mark of ['dot', 'diamond', 'square', 'triangle', 'cross'] as const) {
+    const ends = (path: string) =>
+      [...path.matchAll(/[MLA]([^A-Za-z]+)/g)].map(([, numbers = '']) => numbers.split(',').map(Number));
+    const [here, moved] = [ends(markPath(mark)), ends(markPath(mark, 100, 7))];
+    expect(moved).toHaveLength(here.length);
+    for (const [index, numbers] of here.entries()) {
+      const [x = 0, y = 0] = numbers.slice(-2);
+      const [movedX = 0, movedY = 0] = moved[index]?.slice(-2) ?? [];
+      expect(movedX - x).toBeCloseTo(100, 9);
+      expect(movedY - y).toBeCloseTo(7, 9);
+      expect(moved[index]?.slice(0, -2)).toEqual(numbers.slice(0, -2));
+    }
+  }
 });
