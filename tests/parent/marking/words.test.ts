@@ -91,6 +91,8 @@ test('every kind of sitting is named in plain words, by its plan where the purpo
   const named = (purpose: Purpose, more: Partial<Sat> = {}) => sittingName({ purpose, prompts: [], ...more });
   expect(named('sheet')).toBe('Sheet');
   expect(named('sheet', { lookBack: true })).toBe('Look-back');
+  expect(named('sheet', { paper: true })).toBe('Sheet on paper');
+  expect(named('row', { paper: true })).toBe('Extra row on paper');
   expect(named('mending')).toBe('Corrections');
   expect(named('mending', { twinOf: ['mul-7-8'] })).toBe('Twins');
   expect(named('practice')).toBe('Practice of the keys');
