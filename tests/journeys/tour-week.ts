@@ -124,5 +124,5 @@ async function seeAsking(device: Device, look: Look): Promise<void> {
   await look(device, 'child-ask');
   await openPages(page);
   await look(device, 'pages-today-spread-sat');
-  await press(page, 'Hand over: whose cloth?');
+  await press(page, 'Hand over: who is next?');
 }

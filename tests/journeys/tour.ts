@@ -78,7 +78,7 @@ async function seeSetUp(device: Device, look: Look): Promise<string> {
   await addChild(page, 'Teo');
   await press(page, 'Go to the parent’s pages');
   await look(device, 'pages-today-fresh');
-  await press(page, 'Hand over: whose cloth?');
+  await press(page, 'Hand over: who is next?');
   await seeHeading(page, words.whose);
   await look(device, 'child-whose');
   return code;

@@ -59,7 +59,7 @@ function FactsOf({ desk, childId }: { readonly desk: Desk; readonly childId: str
         <Said key={said.text} {...said} />
       ))}
       <p class="hint no-print">{factsWords.lead}</p>
-      <StateKey />
+      <StateKey readings={read.groups.flatMap(({ readings }) => readings)} />
       {read.groups.map((group) => (
         <OperationFacts key={group.op} desk={desk} reading={read.reading} {...group} />
       ))}

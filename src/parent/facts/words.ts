@@ -3,6 +3,7 @@ import {
   type FactReading,
   type FactState,
   isRightSoFar,
+  isUnevenWithClock,
   type NotEnough,
 } from '../../readings/facts/fact-reading';
 import { operationNames } from '../fact-grid/words';
@@ -17,6 +18,7 @@ const stateNames: Readonly<Record<Exclude<FactState, 'notEnough'>, string>> = {
 
 /** A fact's state in words; where there is none, what is lacking. */
 export function stateName(reading: FactReading): string {
+  if (isUnevenWithClock(reading)) return 'right without the clock, uneven with it';
   if (reading.state !== 'notEnough') return stateNames[reading.state];
   if (isRightSoFar(reading)) return 'right so far';
   return lacking[reading.notEnough ?? 'notSure'];
@@ -32,7 +34,7 @@ const lacking: Readonly<Record<NotEnough, string>> = {
 /** The same where there is little room. */
 export function shortName(reading: FactReading): string {
   if (reading.state !== 'notEnough') return stateNames[reading.state];
-  if (isRightSoFar(reading)) return 'so far right';
+  if (isRightSoFar(reading)) return 'right so far';
   return lackingInShort[reading.notEnough ?? 'notSure'];
 }
 
@@ -47,13 +49,22 @@ const lackingInShort: Readonly<Record<NotEnough, string>> = {
 export const stateMeanings: Readonly<Record<FactState, readonly [name: string, means: string]>> = {
   quick: [stateNames.quick, 'right, and thought of in under about 3\u00a0s'],
   slow: [stateNames.slow, 'right, but it takes longer'],
-  uneven: [stateNames.uneven, 'now right and now wrong, or now quick and now slow'],
-  toLearn: [stateNames.toLearn, 'more often wrong than right'],
-  notEnough: [
-    'no word yet',
-    '“too few”: under three answers; “one day”: all on one day; “so far right”: never wrong, but too few to be sure; “can’t tell”: answers enough, but they don’t agree; “no times”: right, but not timed',
+  uneven: [
+    stateNames.uneven,
+    'now right and now wrong, or now quick and now slow; answers on hurried days with the clock count too',
   ],
+  toLearn: [stateNames.toLearn, 'more often wrong than right'],
+  notEnough: ['no word yet', 'for one of the reasons that follow'],
 };
+
+/** Why there is no word yet, by the short name in the cell, and what it means. */
+export const lackingMeanings: readonly (readonly [name: string, means: string])[] = [
+  [lackingInShort.fewAnswers, 'under three answers'],
+  [lackingInShort.oneDay, 'all on one day'],
+  ['right so far', 'never wrong, but not yet sure, or not clear whether quick or slow'],
+  [lackingInShort.notSure, 'the answers don’t agree'],
+  [lackingInShort.noTimes, 'right, but not timed'],
+];
 
 const apartNames: Readonly<Record<NonNullable<FactReading['apart']>, string>> = {
   tie: 'same numbers',
@@ -76,7 +87,8 @@ export const factsWords = {
   /** Ties and facts with 0 or 1, counted for themselves. */
   countedApart: (kind: NonNullable<FactReading['apart']>, quick: number, of: number) =>
     `${apartCounts[kind]}, counted apart: ${quick} of the ${of} met so far quick and right.`,
-  key: 'What the shapes mean',
+  key: 'What the shapes mean, and how many facts have each',
+  of: (facts: number) => `(${facts})`,
   grid: (op: Operation) => `${operationNames[op]}: how well each fact is known`,
   table: (op: Operation) => `${operationNames[op]} as a table`,
   /** What is printed in the cell stands first, so that it can be asked for by what is seen. */

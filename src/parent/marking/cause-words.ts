@@ -11,13 +11,13 @@ const plain: Readonly<Record<Exclude<ErrorName, 'otherOperation' | 'operand' | '
   rapidGuess: 'keyed before it could be read',
   reversal: 'the right digits, turned round',
   runTogether: 'the two numbers side by side',
-  operandNamed: 'one of its own two numbers',
-  offByOne: 'one off',
-  offByTwo: 'two off',
+  operandNamed: 'one of the two numbers asked',
+  offByOne: 'one too many or one too few',
+  offByTwo: 'two too many or two too few',
   countingString: 'the next number after one of the two',
   table: 'from another place in the table',
-  tenSlip: 'ten off',
-  keyingSlip: 'a key beside the right one, or a digit doubled or dropped',
+  tenSlip: 'ten too many or ten too few',
+  keyingSlip: 'a key next to the right one, or a digit doubled or dropped',
   other: 'none of the usual causes',
 };
 

@@ -27,7 +27,7 @@ const noBandWords: Record<NoBand, string> = {
 export function bandSentence(marked: Marked, names: BandNames): string {
   const { band, places } = marked;
   if (!band) return noBandSentence(marked);
-  return `${names[band]} is ${reachOf(band, marked)} right by the bell of ${places.length}.`;
+  return `${names[band]} is ${reachOf(band, marked)} of ${places.length} right by the bell.`;
 }
 
 function reachOf(band: Band, { limits, places }: Marked): string {
@@ -46,9 +46,9 @@ function reachOf(band: Band, { limits, places }: Marked): string {
   }
 }
 
-/** Which band the beginning of an untimed sheet would have fallen in; said, never acted on. */
+/** Which band the beginning of an untimed sheet falls in when it is counted like a timed one; said, never acted on. */
 export function wouldBeSentence(allowanceS: number, right: number, band: string): string {
-  return `${sentence(count(right, 'was', 'were'))} right in the first ${allowanceS}\u00a0s: with a clock that would have been ${band}.`;
+  return `${sentence(count(right, 'was', 'were'))} right in the first ${allowanceS}\u00a0s; counted like a sheet with the clock, that is ${band}.`;
 }
 
 function noBandSentence({ noBand }: Marked): string {

@@ -56,12 +56,15 @@ interface RowsProps {
 function Rows({ desk, entry, rule }: RowsProps) {
   const { marked, rulings, child } = entry;
   const settings = findChild(desk.household.value, child)?.settings;
+  const name = marked.band && desk.household.value.settings.bandNames[marked.band];
   const proposed = settings ? rowsFor(marked.band, settings.rows) : 0;
   return (
     <>
       <h3>{markingWords.rows}</h3>
       <p>
-        {rulings.rows === null ? markingWords.rowsProposed(proposed) : markingWords.rowsAre(rulings.rows)}
+        {rulings.rows === null
+          ? markingWords.rowsProposed(proposed, name)
+          : markingWords.rowsAre(rulings.rows)}
       </p>
       <div class="actions">
         {rowChoices

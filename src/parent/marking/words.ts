@@ -29,7 +29,7 @@ export function sittingName(sat: Named): string {
 
 function nameOfStep(sat: Named): string {
   if (sat.lookBack) return 'Look-back';
-  if (sat.twinOf) return 'Twins';
+  if (sat.twinOf) return 'Similar facts';
   return isCopyRound(sat) ? 'Copying numbers' : purposeNames[sat.purpose];
 }
 
@@ -57,15 +57,15 @@ export const markingWords = {
   noTimes: 'Times were not kept for this sitting.',
   onPaper: 'Done on paper: there are no times.',
   timesNote:
-    'Times are from the card’s appearance. Touch runs longer than keys, so compare a child only with itself on one device.',
+    'Times are from the card’s appearance. Touch runs longer than keys, so compare a child only with his or her own times, on one device.',
   cause: (what: string) => `Looks like: ${what}.`,
   perhapsSlip: (what: string) => `Perhaps a slip, not a miscalculation: ${what}.`,
   byBellMeans:
     'Right by the bell: answered within the time allowed. A card still open at the bell may be finished, and does not count.',
   bandMeans:
-    'A band says how firm the weave is: one of four, by the count right by the bell. Its limits are the child’s, under Settings.',
+    'A band is one of four steps, by the count right by the bell. Its limits are the child’s, under Settings.',
   digitsMeans:
-    'Digits correct a minute: every digit of an answer that stands where the true answer has it counts for one, so an answer of two digits counts for two.',
+    'Digits right a minute: every digit of an answer that stands where the true answer has it counts for one, so an answer of two digits counts for two.',
   accept: 'Count as right',
   slip: 'A slip',
   miscalculation: 'A miscalculation',
@@ -78,10 +78,9 @@ export const markingWords = {
   chooseChild: 'choose',
   rows: 'Extra rows',
   rowsAre: (rows: number) => `You sent ${count(rows, 'row', 'rows')}.`,
-  rowsProposed: (rows: number) =>
-    rows === 0
-      ? 'The rule brings no extra row.'
-      : `The rule brings ${count(rows, 'extra row', 'extra rows')}.`,
+  /** `band` is its name; `null` where there is none, which brings no rows. */
+  rowsProposed: (rows: number, band: string | null) =>
+    `By Settings, ${band ?? 'a sheet without a band'} brings ${rows === 0 ? 'no extra row' : count(rows, 'extra row', 'extra rows')}.`,
   sendRows: (rows: number) => (rows === 0 ? 'No rows' : `Send ${count(rows, 'row', 'rows')}`),
   decided: 'Decided',
   undo: 'Undo',
@@ -156,9 +155,11 @@ const endWords: Record<Sat['ended'], string> = {
 export function rateSentence(marked: Marked): string {
   const { factsPerMin, digitsPerMin, medianMs } = marked;
   const parts = [
-    factsPerMin === null ? '' : `${factsPerMin.toFixed(1)} facts a minute`,
-    digitsPerMin === null ? '' : `${digitsPerMin.toFixed(1)} digits correct a minute`,
-    medianMs === null ? '' : `half of the answers took under ${(medianMs / 1000).toFixed(1)}\u00a0s`,
+    factsPerMin === null ? '' : `${factsPerMin.toFixed(1)} facts right a minute`,
+    digitsPerMin === null ? '' : `${digitsPerMin.toFixed(1)} digits right a minute`,
+    medianMs === null
+      ? ''
+      : `half of the answers were complete within ${(medianMs / 1000).toFixed(1)}\u00a0s`,
   ].filter(Boolean);
   return parts.length === 0 ? '' : `${parts.join(', ')}.`;
 }

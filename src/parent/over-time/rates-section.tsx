@@ -1,7 +1,9 @@
 import type { Id } from '../../core/record/stamp';
 import type { RateOverTime } from '../../readings/over-time/read-rates';
 import { publishedRanges } from '../../readings/rates/published-ranges';
-import type { Stretch } from '../../readings/rates/trend';
+import { isFlat, type Stretch } from '../../readings/rates/trend';
+import { sentenceOfTrend } from '../../readings/sentences/of-time';
+import type { OverTimeSentence } from '../../readings/sentences/sentence';
 import { StretchChart } from './stretch-chart';
 import { TrendSaid } from './trend-said';
 import { overTimeWords, rangeRow } from './words';
@@ -27,9 +29,15 @@ export function RatesSection({ rates, shown, setName, who }: RatesSectionProps) 
       <div class="charts">
         {rates.map(({ rate, withClock, stretches }) => {
           if (rate === 'count' || stretches.length === 0) return null;
+          const sentence = sentenceOfTrend(rate, withClock, stretches);
+          const isAlike = rate === 'digits' && saysTheSame(sentence, factsTrend(rates, withClock));
           return (
             <div key={`${rate} ${withClock}`}>
-              <TrendSaid of={rate} withClock={withClock} stretches={stretches} who={who} />
+              {isAlike ? (
+                <p class="hint">{overTimeWords.alike}</p>
+              ) : (
+                <TrendSaid of={rate} withClock={withClock} stretches={stretches} who={who} />
+              )}
               <StretchChart
                 title={titles[rate][withClock ? 'with' : 'without']}
                 stretches={shown(stretches)}
@@ -43,6 +51,18 @@ export function RatesSection({ rates, shown, setName, who }: RatesSectionProps) 
       <PublishedRanges />
     </section>
   );
+}
+
+function factsTrend(rates: readonly RateOverTime[], withClock: boolean): OverTimeSentence | null {
+  const own = rates.find((one) => one.rate === 'facts' && one.withClock === withClock);
+  return own ? sentenceOfTrend('facts', withClock, own.stretches) : null;
+}
+
+/** Whether two trends are neither rising nor falling, or too short, alike. */
+function saysTheSame(one: OverTimeSentence | null, other: OverTimeSentence | null): boolean {
+  if (one?.kind === 'noTrend' && other?.kind === 'noTrend')
+    return one.why === other.why && one.sheets === other.sheets;
+  return one?.kind === 'trend' && other?.kind === 'trend' && isFlat(one.interval) && isFlat(other.interval);
 }
 
 function PublishedRanges() {

@@ -76,6 +76,7 @@ export const overTimeWords = {
   shorter: 'quicker with it',
   same: 'the same',
   longer: 'slower with it',
+  alike: 'Digits right a minute say the same.',
   published: 'What has been published, and for what',
   publishedLead:
     'Nobody has published ranges for answers keyed on a screen. These are for digits written with a pencil on sheets that mix several skills, so they are no mark to reach here. Rates don’t compare across sets either: some sets have more digits to write.',
@@ -94,19 +95,19 @@ export const conditionNames: Readonly<Record<keyof Conditions, string>> = {
 };
 
 export const causeNames: Readonly<Record<AnswerFlag, string>> = {
-  operand: 'the answer to a neighbour in the table (7 × 6 for 7 × 8)',
+  operand: 'the answer to a neighbour in the table (7 × 7 for 7 × 8)',
   closeOperand: 'the answer to a near neighbour in the table',
   table: 'another answer of the tables',
   nonTable: 'a number that is in no table',
   otherOperation: 'the answer to another operation (7 + 8 for 7 × 8)',
-  operandNamed: 'one of its own two numbers',
-  offByOne: 'one off',
-  offByTwo: 'two off',
+  operandNamed: 'one of the two numbers asked',
+  offByOne: 'one too many or one too few',
+  offByTwo: 'two too many or two too few',
   countingString: 'the next number after one of the two',
-  tenSlip: 'ten off',
+  tenSlip: 'ten too many or ten too few',
   reversal: 'the right digits, turned round',
   runTogether: 'the two numbers side by side',
-  keyingSlip: 'a key beside the right one, or a digit doubled or dropped',
+  keyingSlip: 'a key next to the right one, or a digit doubled or dropped',
   perseveration: 'the answer of the card before',
 };
 

@@ -62,7 +62,7 @@ function standsOf(reading: ChildReading): ClockStands {
 /** Whether the clock may be proposed for an accurate set: where moving on is not, and nothing speaks against the clock. */
 export function mayProposeClock(reading: ChildReading): boolean {
   const { costs, isRushed: rushes, isDrawn } = standsOf(reading);
-  return !reading.readiness?.isReady && !costs && !rushes && !isDrawn;
+  return !reading.readiness?.isReady && costs === null && !rushes && !isDrawn;
 }
 
 /**
@@ -74,7 +74,7 @@ export function saidOfClockCost(reading: ChildReading, sheet: Id | null): readon
   const { clockEffect, readiness, child } = reading;
   if (sheet !== null && has(reading, sheet, 'rushed')) return [];
   const { costs, isDrawn } = standsOf(reading);
-  if (!costs || isDrawn || readiness?.isReady) return [];
+  if (costs === null || isDrawn || readiness?.isReady) return [];
   return sentencesOfClock(clockEffect).map((sentence) => say(sentence, child.name));
 }
 

@@ -24,7 +24,7 @@ export function OnlyToday({ desk, child, hasSat, isSpread, acting }: OnlyTodayPr
   // During a clock trial a day is by itself what was drawn for it.
   const drawn = desk.days.value.get(child.id)?.drawn ?? null;
   const usual = { ...child.settings, timed: drawn ? drawn.kind === 'thread' : child.settings.timed };
-  const inForce = changeSentences(change, usual);
+  const inForce = changeSentences(change, usual, hasSat);
   const steps = desk.days.value.get(child.id)?.steps ?? [];
   const handable = laterSteps(steps);
   const isFree = desk.days.value.get(child.id)?.isFree ?? false;

@@ -1,3 +1,4 @@
+import type { Id } from '../../core/record/stamp';
 import type { Desk } from '../../state/desk';
 import { isWeekOver } from '../monday/school-week';
 import { Heading } from '../parts/heading';
@@ -18,6 +19,9 @@ export function TodayPage({ desk }: { readonly desk: Desk }) {
       {children.map((child) => (
         <ChildToday key={child.id} desk={desk} child={child} />
       ))}
+      {children.some(({ id }) => hasBand(desk, id)) && (
+        <p class="hint">{todayWords.bandsMean(desk.household.value.settings.bandNames)}</p>
+      )}
       {children.some((child) => isWeekOver(desk.today.value, child.settings.schoolDays)) && (
         <div class="actions">
           <button type="button" onClick={() => turnTo('monday')}>
@@ -34,4 +38,8 @@ export function TodayPage({ desk }: { readonly desk: Desk }) {
       )}
     </>
   );
+}
+
+function hasBand(desk: Desk, child: Id): boolean {
+  return desk.days.value.get(child)?.sheets.some(({ marked }) => marked.band !== null) ?? false;
 }

@@ -21,7 +21,7 @@ export const todayWords = {
   stop: 'Stop the sheet being sat',
   stopped: 'Answers given are kept.',
   handOver: (name: string) => `Hand over to ${name}`,
-  whose: 'Hand over: whose cloth?',
+  whose: 'Hand over: who is next?',
   keptToday: 'Kept for today.',
   clockIsOn: 'The clock is on from the next sheet.',
   clockIsOff: 'The clock is off from the next sheet.',
@@ -37,7 +37,7 @@ export const todayWords = {
   giveSeconds: (seconds: number) => `Allow ${seconds}\u00a0s from now on`,
   trialDay: (day: number, of: number) =>
     `Day ${day} of ${of} of the clock trial: it decides about the clock.`,
-  trialMissed: 'What you changed for today wins over the clock trial; its day comes again.',
+  trialMissed: 'What you changed for today holds over the clock trial; its day comes again.',
   readyTitle: 'Ready to move on',
   moveOn: (from: string, to: string) => `Keep “${from}” in practice and start “${to}”`,
   movedOn: (to: string) => `“${to}” has begun, without the clock; the set before stays in practice.`,
@@ -45,14 +45,14 @@ export const todayWords = {
   chooseAnother: 'Choose another set',
   noSet: (name: string) => `${name} has no set to learn from.`,
   rowsWaiting: (rows: number) =>
-    `The rule proposes ${count(rows, 'extra row', 'extra rows')}. ${rows === 1 ? 'It waits' : 'They wait'} for your word.`,
+    `By Settings this count brings ${count(rows, 'extra row', 'extra rows')}. ${rows === 1 ? 'It waits' : 'They wait'} for your word.`,
   rowsStopped:
     'The extra rows went as far as the rule goes, and some facts still don’t come. Tomorrow, teach them before the sheet.',
   interrupted: 'The sheet was interrupted, so it has no band unless you give it one.',
   doubtfulSlip: (places: number) =>
     `${sentence(count(places, 'wrong answer looks', 'wrong answers look'))} like a slip of the finger.`,
   slipMeans:
-    'A slip is only put right. A miscalculation is put right and followed by another fact of its kind; that is what happens if you say nothing.',
+    'A slip is only put right. A miscalculation is put right and followed by a similar fact; that is what happens if you say nothing.',
   slipRow: (fact: string, given: string, what: string) => `${fact}: wrote ${given}. Looks like: ${what}.`,
   slip: 'A slip',
   miscalculation: 'A miscalculation',
@@ -69,7 +69,9 @@ export const todayWords = {
   firstTryAll: 'Nothing of it is to be taught.',
   anotherDay: 'Another day:',
   proposeClock: (set: string) =>
-    `“${set}” is accurate: at least 45 of its last 50 answers without the clock were right. You may turn the clock on. It is yours to leave off.`,
+    `“${set}” is accurate: at least 45 of the last 50 answers to it without the clock were right. You may turn the clock on. It is yours to leave off.`,
+  bandsMean: (names: HouseholdSettings['bandNames']) =>
+    `${names.firm}, ${names.even}, ${names.loose}, ${names.thin}: four steps, by how many are right by the bell.`,
   allArchived: 'No child is being taught at the moment.',
 } as const;
 
@@ -117,8 +119,8 @@ function leftToDo(steps: readonly Step[]): string {
     has('firstTry') ? 'a first try' : '',
     has('cards') ? 'cards' : '',
     rows > 0 ? 'an extra row' : '',
-    has('mending') ? 'mending' : '',
-    has('twin') ? 'twins' : '',
+    has('mending') ? 'putting wrong answers right' : '',
+    has('twin') ? `a similar fact for each${has('mending') ? '' : ' wrong answer'}` : '',
     has('lines') ? 'gap lines' : '',
     has('sheet') ? 'a sheet' : '',
   ];
@@ -126,7 +128,11 @@ function leftToDo(steps: readonly Step[]): string {
 }
 
 /** What was changed for today, one sentence for each change that still stands. */
-export function changeSentences(change: DayChange, settings: ChildSettings): readonly ChangeInForce[] {
+export function changeSentences(
+  change: DayChange,
+  settings: ChildSettings,
+  hasSat: boolean,
+): readonly ChangeInForce[] {
   const inForce: ChangeInForce[] = [];
   if (change.timed !== undefined && change.timed !== settings.timed) {
     inForce.push({
@@ -142,6 +148,8 @@ export function changeSentences(change: DayChange, settings: ChildSettings): rea
   }
   const later = change.later ?? [];
   for (const step of later) {
+    // A look-back put off has its sheet sat instead: nothing is left to take back.
+    if (step === 'lookBack' && hasSat) continue;
     inForce.push({
       says: laterSentences[step],
       takeBack: { later: later.filter((other) => other !== step) },
@@ -162,9 +170,9 @@ const laterSentences: Record<LaterStep, string> = {
   firstTry: 'The first try on another day.',
   cards: 'The cards on another day.',
   sheet: 'The sheet on another day.',
-  lookBack: 'A plain sheet today, the look-back next time.',
+  lookBack: 'You put off the look-back: today’s sheet is an ordinary one.',
   rows: 'The extra rows not today.',
-  mending: 'Mending on another day.',
+  mending: 'Putting wrong answers right on another day.',
   lines: 'Gap lines on another day.',
 };
 
@@ -175,7 +183,7 @@ export const laterNames: Record<LaterStep, string> = {
   sheet: 'the sheet',
   lookBack: 'the look-back',
   rows: 'the extra rows',
-  mending: 'the mending',
+  mending: 'the corrections',
   lines: 'the gap lines',
 };
 
@@ -211,7 +219,7 @@ export function waitedSentence(waits: readonly Waiting[]): string {
   const rows = waits.some(({ step }) => step === 'row');
   return [
     `The day’s minutes are used up. Left undone: ${listed(left)}.`,
-    tomorrow ? ' The mending begins the next school day.' : '',
+    tomorrow ? ' Putting right begins the next school day.' : '',
     rows ? ' Extra rows do not come again.' : '',
   ].join('');
 }
@@ -219,7 +227,7 @@ export function waitedSentence(waits: readonly Waiting[]): string {
 const waitingNames: Record<Waiting['step'], (many: number) => string> = {
   sheet: () => 'the sheet',
   row: (many) => count(many, 'extra row', 'extra rows'),
-  mending: (many) => count(many, 'fact to mend', 'facts to mend'),
-  twin: (many) => count(many, 'twin', 'twins'),
+  mending: (many) => count(many, 'fact to put right', 'facts to put right'),
+  twin: (many) => count(many, 'similar fact', 'similar facts'),
   lines: () => 'the gap lines',
 };

@@ -18,11 +18,11 @@ export const trialWords = {
   weaker: 'Most trials end with something less clear than that, and may well end with nothing to say.',
   rules: [
     'A day without a sheet is no day of the trial: the next one takes its place.',
-    'What you change for today only wins; that day then comes again.',
+    'If you change a day yourself, yours holds; that day of the trial then comes again.',
     'Starting another set ends the trial.',
   ],
   needsAccurate: (right: number, of: number) =>
-    `It needs a set that is accurate, or the clock would test what is not known yet: at least 45 of the last 50 answers without the clock right. ${of < 50 ? `There are ${of} so far, ${right} of them right.` : `Now it is ${right} of 50.`}`,
+    `It needs a set that is accurate, or the clock would test what is not known yet: at least 45 of the last 50 answers to it without the clock right. ${of < 50 ? `There are ${of} so far, ${right} of them right.` : `Now it is ${right} of 50.`}`,
   noSet: 'It needs a set to learn from.',
   noTimes: 'It needs times, and they are not kept for this child.',
   start: 'Draw the days and begin',

@@ -19,6 +19,8 @@ export interface FactReading {
   readonly notEnough: NotEnough | null;
   /** How sure the state is, as a chance; of `notEnough` that of the likeliest other state. */
   readonly sureness: number;
+  /** Whether it is surely known, be it quick, slow or not clear which. */
+  readonly isKnown: boolean;
   /** Ties, and facts with a 0 or 1, are answered differently and reported apart. */
   readonly apart: 'tie' | 'zeroOrOne' | null;
   /** All own answers ever, how many of them were right, and on how many days. */
@@ -26,7 +28,14 @@ export interface FactReading {
   readonly right: number;
   readonly days: number;
   /** The answers the state rests on, and how many of them were right; of these `accepted` by the parent's ruling. */
-  readonly spoken: { readonly of: number; readonly right: number; readonly accepted: number };
+  readonly spoken: {
+    readonly of: number;
+    readonly right: number;
+    readonly accepted: number;
+    /** Those of them without the clock, and how many of these were right. */
+    readonly ofAtEase: number;
+    readonly rightAtEase: number;
+  };
   /** Answers the parent called a slip, which say nothing of the fact. */
   readonly slips: number;
   readonly lastDay: Day | null;
@@ -39,6 +48,15 @@ export interface FactReading {
   readonly unevenIn: 'right' | 'pace' | null;
   /** Whether the state rests on answers without the clock alone. */
   readonly withoutClock: boolean;
+}
+
+/** Fewer answers without the clock say nothing of a difference. */
+const fewestAtEase = 3;
+
+/** Whether it is uneven by answers with the clock alone: without it every one was right. */
+export function isUnevenWithClock({ state, unevenIn, withoutClock, spoken }: FactReading): boolean {
+  if (state !== 'uneven' || unevenIn !== 'right' || withoutClock) return false;
+  return spoken.ofAtEase >= fewestAtEase && spoken.rightAtEase === spoken.ofAtEase;
 }
 
 /** Whether no answer that counts was wrong, and they are too few for a word all the same. */

@@ -16,6 +16,7 @@ export interface Named {
   readonly notEnough: NotEnough | null;
   readonly unevenIn: FactReading['unevenIn'];
   readonly sureness: number;
+  readonly isKnown: boolean;
 }
 
 /** Three own answers on two days, or nothing is said (design §5). */
@@ -43,6 +44,7 @@ export function nameState({ answers, days, right, knowing, pace: timed }: Ground
     toLearn: knowing.toLearn,
     uneven: Math.max(uneven.right, uneven.pace),
   };
+  const isKnown = knowing.known >= sureFrom.known;
   const states: readonly State[] = ['quick', 'slow', 'toLearn', 'uneven'];
   const likeliest = Math.max(...states.map((state) => sure[state]));
   const nothing = (why: NotEnough): Named => ({
@@ -50,10 +52,10 @@ export function nameState({ answers, days, right, knowing, pace: timed }: Ground
     notEnough: why,
     unevenIn: null,
     sureness: likeliest,
+    isKnown,
   });
   if (answers < fewest.answers) return nothing('fewAnswers');
   if (days < fewest.days) return nothing('oneDay');
-  const isKnown = knowing.known >= sureFrom.known;
   const isNamed: Readonly<Record<State, boolean>> = {
     quick: isKnown && sure.quick >= sureFrom.pace,
     slow: isKnown && sure.slow >= sureFrom.pace,
@@ -62,7 +64,7 @@ export function nameState({ answers, days, right, knowing, pace: timed }: Ground
   };
   const state = states.find((one) => isNamed[one]);
   const unevenIn = state !== 'uneven' ? null : uneven.right >= uneven.pace ? 'right' : 'pace';
-  if (state) return { state, notEnough: null, unevenIn, sureness: sure[state] };
+  if (state) return { state, notEnough: null, unevenIn, sureness: sure[state], isKnown };
   return nothing(isKnown && pace === null ? 'noTimes' : 'notSure');
 }
 

@@ -92,10 +92,13 @@ function readFact(own: Own, pool: Pool, tallies: ReadonlyMap<FactId, Tally>): Fa
 
 function spokenOf({ answers }: Speaking): FactReading['spoken'] {
   const right = answers.filter(({ answer }) => answer.outcome === 'right');
+  const atEase = answers.filter(({ answer }) => !answer.withClock);
   return {
     of: answers.length,
     right: right.length,
     accepted: right.filter(({ answer }) => answer.accepted).length,
+    ofAtEase: atEase.length,
+    rightAtEase: atEase.filter(({ answer }) => answer.outcome === 'right').length,
   };
 }
 

@@ -66,6 +66,15 @@ export function thinkMs(firstKeyMs: number, hand: HandTime): number {
   return Math.max(0, firstKeyMs - hand.firstKeyMs);
 }
 
+/** How many gaps there are between the digits of an answer. */
+export function gapsInside(visit: Visit): number {
+  let gaps = 0;
+  forDigitGaps(visit, () => {
+    gaps += 1;
+  });
+  return gaps;
+}
+
 /** How many gaps between the digits of an answer are longer than these hands ever need. */
 export function pausesInside(visit: Visit, { pauseMs }: HandTime): number {
   let pauses = 0;

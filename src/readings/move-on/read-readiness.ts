@@ -1,5 +1,6 @@
 import type { FactId } from '../../core/fact/fact';
 import { accuracyWindow, accurateFrom } from '../../core/summary/accuracy';
+import type { Answer } from '../child-log/answer';
 import type { ChildLog, ReadSet } from '../child-log/child-log';
 import type { FactReading } from '../facts/fact-reading';
 import { quickMs } from '../facts/pace';
@@ -19,32 +20,37 @@ export function readReadiness(log: ChildLog, facts: ReadonlyMap<FactId, FactRead
   const { current, child } = log;
   if (!current || current.facts.size === 0) return null;
   const last = lastWithoutClock(log, current);
-  const lastRight = last.filter(Boolean).length;
+  const lastRight = last.filter(({ outcome }) => outcome === 'right').length;
+  const [newest, oldest] = [last[0], last.at(-1)];
   const isAccurate = last.length === accuracyWindow && lastRight >= accurateFrom;
   const fresh = stillNew(log, current);
-  const states = [...current.facts].map((fact) => facts.get(fact)?.state);
+  const own = [...current.facts].flatMap((fact) => facts.get(fact) ?? []);
   const heldBack = [...current.facts].flatMap((fact) => heldBackBy(fact, facts.get(fact), fresh.has(fact)));
   heldBack.sort((x, y) => weakestFirst.indexOf(x.state) - weakestFirst.indexOf(y.state));
   const few = heldBack.length <= mostHeldBack * current.facts.size;
   return {
     set: current.id,
     facts: current.facts.size,
-    quick: states.filter((state) => state === 'quick').length,
+    quick: own.filter(({ state }) => state === 'quick').length,
     lastRight,
     lastOf: last.length,
+    lastDays: newest && oldest ? [oldest.day, newest.day] : null,
     isAccurate,
+    unevenWithClock: own.filter(
+      (one) => isUnevenInAll(one) && heldBack.every(({ fact }) => fact !== one.fact.id),
+    ).length,
     isReady: isAccurate && few && heldBack.every(({ state, isNew }) => !isNew && state !== 'toLearn'),
     heldBack,
     clock: clockFor(child.settings.timed, isAccurate),
   };
 }
 
-/** Right or not, of the last answers without the clock to the set's facts; the plan counts the same way. */
-function lastWithoutClock({ sats }: ChildLog, { facts }: ReadSet): readonly boolean[] {
-  const last: boolean[] = [];
+/** The last answers, newest first, without the clock to the set's facts; the plan counts the same way. */
+function lastWithoutClock({ sats }: ChildLog, { facts }: ReadSet): readonly Answer[] {
+  const last: Answer[] = [];
   for (const { answers } of sats.toReversed()) {
-    for (const { fact, withClock, outcome } of answers.toReversed()) {
-      if (!withClock && facts.has(fact.id)) last.push(outcome === 'right');
+    for (const answer of answers.toReversed()) {
+      if (!answer.withClock && facts.has(answer.fact.id)) last.push(answer);
       if (last.length === accuracyWindow) return last;
     }
   }
@@ -63,9 +69,15 @@ function heldBackBy(fact: FactId, reading: FactReading | undefined, isNew: boole
  * enough. Nor does it matter what goes wrong with the clock alone. Where times are not kept quick can't be told, and
  * being right is enough.
  */
-function isLikelyQuick({ state, notEnough, withoutClock, accuracy, thinkMs }: FactReading): boolean {
-  const isOpen = notEnough === 'notSure' || notEnough === 'noTimes' || (state === 'uneven' && !withoutClock);
+function isLikelyQuick(reading: FactReading): boolean {
+  const { notEnough, accuracy, thinkMs } = reading;
+  const isOpen = notEnough === 'notSure' || notEnough === 'noTimes' || isUnevenInAll(reading);
   return isOpen && accuracy.share >= knownFrom && (thinkMs === null || thinkMs < quickMs);
+}
+
+/** Uneven by answers with the clock and without it taken together. */
+function isUnevenInAll({ state, withoutClock }: FactReading): boolean {
+  return state === 'uneven' && !withoutClock;
 }
 
 /** Time only what is already accurate (Rhymer et al. 1998). */

@@ -1,5 +1,5 @@
 import type { FactId } from '../../core/fact/fact';
-import type { Id } from '../../core/record/stamp';
+import type { Day, Id } from '../../core/record/stamp';
 import type { FactState } from '../facts/fact-reading';
 
 /** A fact that holds its set back. `isNew`: not yet right at first try on three days. */
@@ -20,7 +20,11 @@ export interface Readiness {
   /** Of the last 50 answers without the clock. */
   readonly lastRight: number;
   readonly lastOf: number;
+  /** The days of the first and the last of them; `null` without any. */
+  readonly lastDays: readonly [from: Day, to: Day] | null;
   readonly isAccurate: boolean;
+  /** Facts called uneven with answers with the clock among theirs, which do not hold the set back. */
+  readonly unevenWithClock: number;
   readonly isReady: boolean;
   /** Weakest first. */
   readonly heldBack: readonly HeldBack[];

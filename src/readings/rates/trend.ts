@@ -30,6 +30,11 @@ export interface Stretch {
   readonly noLine: 'tooFew' | 'ceiling' | null;
 }
 
+/** Whether a slope may as well be nothing. */
+export function isFlat(interval: Interval): boolean {
+  return interval.low <= 0 && interval.high >= 0;
+}
+
 /** From this share of sittings at their ceiling on, no slope is given (our own decision, no source). */
 const ceilingShare = 1 / 3;
 

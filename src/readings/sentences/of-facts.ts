@@ -1,9 +1,15 @@
-import { type FactReading, type FactState, isRightSoFar, type NotEnough } from '../facts/fact-reading';
+import {
+  type FactReading,
+  type FactState,
+  isRightSoFar,
+  isUnevenWithClock,
+  type NotEnough,
+} from '../facts/fact-reading';
 import type { Counted, FactSentence } from './sentence';
 
 /** What is known of one fact. */
 export function sentenceOfFact(reading: FactReading): FactSentence {
-  const { state, sureness, thinkMs, thinkIsAtMost, unevenIn, notEnough } = reading;
+  const { state, sureness, isKnown, thinkMs, thinkIsAtMost, unevenIn, notEnough } = reading;
   const counted = countedOf(reading);
   const thinkS = (thinkMs ?? 0) / 1000;
   switch (state) {
@@ -16,7 +22,7 @@ export function sentenceOfFact(reading: FactReading): FactSentence {
     case 'toLearn':
       return { kind: 'toLearn', counted, sureness };
     case 'notEnough':
-      return { kind: 'notEnough', counted, why: notEnough ?? 'notSure' };
+      return { kind: 'notEnough', counted, why: notEnough ?? 'notSure', isKnown };
   }
 }
 
@@ -40,6 +46,7 @@ export function sentenceOfFacts(
     quick: inState('quick'),
     slow: inState('slow'),
     uneven: inState('uneven'),
+    unevenWithClock: readings.filter(isUnevenWithClock).length,
     toLearn: inState('toLearn'),
     soFar: readings.filter(isRightSoFar).length,
     fewAnswers: lacking('fewAnswers'),

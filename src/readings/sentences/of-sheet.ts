@@ -1,5 +1,5 @@
 import type { SittingReading } from '../sitting-verdict/sitting-reading';
-import type { Verdict } from '../sitting-verdict/verdict';
+import type { CannotTell, Verdict } from '../sitting-verdict/verdict';
 import type { SheetSentence } from './sentence';
 
 /** So many pauses inside answers on one sheet are worth a word: nine gaps in ten are no longer, so some are usual. */
@@ -7,7 +7,7 @@ const pauseShare = 0.3;
 
 /** What a sheet's reading says: how it came out, the extra rows, why. */
 export function sentencesOfSheet(reading: SittingReading): readonly SheetSentence[] {
-  const { timed, right, rightByBell, noBand, rows, verdicts, pausesInside } = reading;
+  const { timed, right, rightByBell, noBand, rows, verdicts, pausesInside, gapsInside } = reading;
   const { reached, length, accepted, slips } = reading;
   const result: SheetSentence = timed
     ? { kind: 'byBell', right: rightByBell, reached, length, accepted, slips }
@@ -18,11 +18,12 @@ export function sentencesOfSheet(reading: SittingReading): readonly SheetSentenc
     result,
     ...(rows ? [{ kind: 'rows' as const, right: rows.right, of: rows.answers, thinkS: rows.thinkS }] : []),
     ...verdicts.map((verdict) => ofVerdict(verdict, reading)),
-    ...(many ? [{ kind: 'pauses' as const, times: pausesInside }] : []),
+    ...(many ? [{ kind: 'pauses' as const, times: pausesInside, of: gapsInside ?? pausesInside }] : []),
   ];
 }
 
-function ofVerdict(verdict: Verdict, { timed, drawn, slips, verdicts }: SittingReading): SheetSentence {
+function ofVerdict(verdict: Verdict, reading: SittingReading): SheetSentence {
+  const { timed, drawn, slips, verdicts, band, right, wrong, skipped, reached, length } = reading;
   switch (verdict.name) {
     case 'notKnown':
       return { kind: 'notKnown', verdict };
@@ -30,7 +31,13 @@ function ofVerdict(verdict: Verdict, { timed, drawn, slips, verdicts }: SittingR
       return { kind: 'new', verdict };
     case 'rushed':
       return verdict.by === 'wrongQuicker'
-        ? { kind: 'rushedWrongQuicker', verdict, advises: !drawn }
+        ? {
+            kind: 'rushedWrongQuicker',
+            verdict,
+            advises: !drawn,
+            untimed: Math.max(0, right + wrong - verdict.of - verdict.slips),
+            bellFirst: timed && reached < length,
+          }
         : { kind: rushedKinds[verdict.by], verdict };
     case 'flustered':
       return { kind: flusteredKinds[verdict.by], verdict };
@@ -44,10 +51,15 @@ function ofVerdict(verdict: Verdict, { timed, drawn, slips, verdicts }: SittingR
     case 'checking':
       return { kind: 'checking', verdict };
     case 'fine':
-      return { kind: 'fine', timed, slips };
+      return { kind: 'fine', timed, band, slips };
     case 'cannotTell':
-      return verdict.why === 'tooFew' ? { kind: 'tooFew', timed } : { kind: verdict.why };
+      return ofCannotTell(verdict.why, timed, wrong + skipped, reached === length);
   }
+}
+
+function ofCannotTell(why: CannotTell['why'], timed: boolean, wrong: number, whole: boolean): SheetSentence {
+  if (why === 'tooFew') return { kind: why, timed, wrong };
+  return why === 'interrupted' ? { kind: why, whole } : { kind: why };
 }
 
 const rushedKinds = {

@@ -5,9 +5,9 @@ import type { Readiness } from '../move-on/readiness';
 import type { Stretch } from '../rates/trend';
 import type { OverTimeSentence, TrendOf } from './sentence';
 
-/** What else speaks about the clock: days with it that go worse, a last sheet with it that was rushed, a trial that is on. */
+/** What else speaks about the clock: what days with it cost, a last sheet with it that was rushed, a trial that is on. */
 export interface ClockStands {
-  readonly costs: boolean;
+  readonly costs: 'lessRight' | 'slower' | null;
   readonly isRushed: boolean;
   readonly isDrawn: boolean;
 }
@@ -15,7 +15,7 @@ export interface ClockStands {
 /** How the clock stands by what was read of it. */
 export function clockStands(effect: ClockEffect, trial: ReadTrial | null, isRushed: boolean): ClockStands {
   return {
-    costs: effect.time.claim === 'slower' || effect.accuracy.claim === 'worse',
+    costs: effect.accuracy.claim === 'worse' ? 'lessRight' : effect.time.claim === 'slower' ? 'slower' : null,
     isRushed,
     isDrawn: trial !== null && !trial.trial.isStopped && !trial.isWhole,
   };
@@ -27,16 +27,17 @@ export function clockStands(effect: ClockEffect, trial: ReadTrial | null, isRush
  * with, or where it is drawn.
  */
 export function sentencesOfReadiness(readiness: Readiness, stands: ClockStands): readonly OverTimeSentence[] {
-  const { isReady, quick, facts, lastRight, lastOf, heldBack, isAccurate, clock } = readiness;
+  const { isReady, quick, facts, lastRight, lastOf, lastDays, heldBack, isAccurate, clock } = readiness;
   const counted = { lastRight, lastOf };
   if (isReady) {
-    const now = stands.isDrawn ? 'drawn' : clock === 'timeIt' ? 'off' : stands.costs ? 'costs' : 'on';
-    return [{ kind: 'ready', quick, facts, ...counted, clock: now }];
+    const now = stands.isDrawn ? 'drawn' : clock === 'timeIt' ? 'off' : (stands.costs ?? 'on');
+    const { unevenWithClock } = readiness;
+    return [{ kind: 'ready', quick, facts, ...counted, lastDays, unevenWithClock, clock: now }];
   }
   const held = heldBack.map(({ fact }) => fact);
   const move: OverTimeSentence = { kind: 'notReady', quick, facts, heldBack: held, isAccurate };
   if (clock === 'fine' || stands.isDrawn) return [move];
-  if (clock === 'timeIt' && (stands.costs || stands.isRushed)) return [move];
+  if (clock === 'timeIt' && (stands.costs !== null || stands.isRushed)) return [move];
   return [move, { kind: clock === 'timeIt' ? 'timeIt' : 'timedTooSoon', ...counted }];
 }
 
@@ -84,6 +85,7 @@ export function sentenceOfTrend(
   const last = stretches.at(-1);
   if (!last) return null;
   const sheets = last.points.length;
+  const isFirst = stretches.length === 1;
   if (last.line === null)
     return {
       kind: 'noTrend',
@@ -91,10 +93,10 @@ export function sentenceOfTrend(
       withClock,
       why: last.noLine ?? 'tooFew',
       sheets,
-      isFirst: stretches.length === 1,
+      isFirst,
     };
   const { perWeek, interval } = last.line;
-  return { kind: 'trend', of, withClock, perWeek, interval, sheets };
+  return { kind: 'trend', of, withClock, perWeek, interval, sheets, isFirst };
 }
 
 /** What the keys allow; `null` where every band is in reach, and `fairness` is `null` without a hand time. */

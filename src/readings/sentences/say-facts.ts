@@ -1,8 +1,10 @@
-import type { FactReading } from '../facts/fact-reading';
 import type { Counted, FactSentence, Said } from './sentence';
 import { about, capital, inWords, isOrAre, many, percent, slipsLeftOut } from './wording';
 
 const custom = '“Within about 3 s” is a custom of the classroom; fast counting passes it too.';
+
+/** So many right answers and none wrong make a fact known by themselves; fewer can be luck. */
+const fewCanBeLuck = 8;
 
 /** Sentences about facts in words. */
 export function sayFacts(sentence: FactSentence): Said {
@@ -10,7 +12,7 @@ export function sayFacts(sentence: FactSentence): Said {
     case 'quick': {
       const { counted, thinkS, atMost, sureness } = sentence;
       return {
-        text: `Quick: ${rightOf(counted)}, ${about(thinkS)}${atMost ? ' at most' : ''}.`,
+        text: `Quick: ${rightOf(counted)}, thought of in ${about(thinkS)}${atMost ? ' at most' : ''}.`,
         how: [countedLine(counted), `${chance(sureness, 'it is known')} ${custom}`],
       };
     }
@@ -32,10 +34,10 @@ export function sayFacts(sentence: FactSentence): Said {
             how: [countedLine(counted), `It comes right, but its times lie on both sides of 3 s. ${custom}`],
           }
         : {
-            text: `Uneven: ${rightOf(counted)}; sometimes it comes, sometimes it doesn’t.`,
+            text: sayUneven(counted),
             how: [
               countedLine(counted),
-              chance(sureness, 'it is neither well known nor wholly to be learned'),
+              `About ${percent(sureness)} sure that it is in between: neither known nor to learn. Newer answers weigh more.`,
             ],
           };
     }
@@ -47,7 +49,7 @@ export function sayFacts(sentence: FactSentence): Said {
       };
     }
     case 'notEnough':
-      return sayNotEnough(sentence.counted, sentence.why);
+      return sayNotEnough(sentence);
     case 'setFacts':
       return saySetFacts(sentence);
     case 'errorLift': {
@@ -66,7 +68,19 @@ export function sayFacts(sentence: FactSentence): Said {
   }
 }
 
-function sayNotEnough(counted: Counted, why: NonNullable<FactReading['notEnough']>): Said {
+/** Where answers of both kinds decided, each kind is told, so that what hurry does is not laid on the fact. */
+function sayUneven(counted: Counted): string {
+  const { right, of, ofAtEase, rightAtEase } = counted;
+  const ofWith = of - ofAtEase;
+  if (ofAtEase === 0 || ofWith === 0)
+    return `Uneven: ${rightOf(counted)}; sometimes it comes, sometimes it doesn’t.`;
+  const kinds = `${rightAtEase} of ${ofAtEase} without the clock, ${right - rightAtEase} of ${ofWith} with it`;
+  return rightAtEase === ofAtEase
+    ? `Right without the clock, uneven with it: ${kinds} right.`
+    : `Uneven: ${right} of ${of} right, ${kinds}.`;
+}
+
+function sayNotEnough({ counted, why, isKnown }: Extract<FactSentence, { kind: 'notEnough' }>): Said {
   const { right, of } = counted;
   const rule = 'A word on a fact takes three answers of the child’s own, on two days or more.';
   const known = countedLine(counted);
@@ -86,15 +100,24 @@ function sayNotEnough(counted: Counted, why: NonNullable<FactReading['notEnough'
     case 'notSure':
       return right === of
         ? {
-            text: `Right so far: ${rightOf(counted)}, too few to be sure.`,
+            text: isKnown
+              ? `Right every time, ${right} of ${of}${atEase(counted)}; not yet clear whether quick or slow.`
+              : `Right so far: ${rightOf(counted)}, not yet enough to be sure.`,
             how: [
               known,
-              'So few can be luck with a fact that is not quite known, or are too few to tell quick from slow.',
+              isKnown
+                ? `Its times lie near 3 s, or differ too much. ${custom}`
+                : of < fewCanBeLuck
+                  ? 'So few can still be luck with a fact that is not quite known.'
+                  : 'Other facts of its set, or its turn-around, go wrong often enough that this may still be luck.',
             ],
           }
         : {
             text: `Can’t tell yet: ${rightOf(counted)}, between ${right >= 0.6 * of ? 'known and uneven' : 'uneven and to learn'}.`,
-            how: [known, 'The answers don’t settle on one word; some more will.'],
+            how: [
+              known,
+              'The answers don’t settle on one word yet; more of them may. Newer answers weigh more.',
+            ],
           };
   }
 }
@@ -103,6 +126,7 @@ type SetFacts = Extract<FactSentence, { kind: 'setFacts' }>;
 
 function saySetFacts(sentence: SetFacts): Said {
   const { scope, facts, quick, slow, uneven, toLearn, soFar, fewAnswers, oneDay, hurried } = sentence;
+  const { unevenWithClock } = sentence;
   if (scope === 'all') {
     const met = `${many(facts, 'fact', 'facts')} met so far`;
     const known =
@@ -116,8 +140,8 @@ function saySetFacts(sentence: SetFacts): Said {
     return {
       text: `${known}${more}.${hurry}`,
       how: [
-        'Known: the answers make it very likely that more than 7 in 10 come right. Quickly: in under about 3 s of thinking.',
-        'Right so far: never wrong, but with too few answers to be sure.',
+        'Known: right so often that, luck allowed for, it comes more than 7 times in 10; 12 of 15 right is not yet enough for that. Quickly: in under about 3 s of thinking.',
+        'Right so far: never wrong, but not yet enough to be sure, or to tell quick from slow.',
       ],
     };
   }
@@ -125,12 +149,15 @@ function saySetFacts(sentence: SetFacts): Said {
   const parts = [
     [quick, 'quick and right'],
     [slow, 'right but slow'],
-    [uneven, 'uneven'],
+    [
+      uneven,
+      `uneven${unevenWithClock === 0 ? '' : ` (${unevenWithClock === uneven ? 'all' : inWords(unevenWithClock)} with the clock only)`}`,
+    ],
     [toLearn, 'to learn'],
-    [soFar, 'right so far but too few answers to be sure'],
+    [soFar, 'right so far but not yet sure'],
     [fewAnswers, 'with too few answers'],
     [oneDay, 'with answers of one day only'],
-    [untold, 'not clearly one or the other'],
+    [untold, 'without a clear word yet'],
   ] as const;
   const told = parts.filter(([count]) => count > 0).map(([count, word]) => `${count} ${word}`);
   return {
@@ -140,24 +167,28 @@ function saySetFacts(sentence: SetFacts): Said {
         : `Of ${many(facts, 'fact', 'facts')}: ${told.join(', ')}.`,
     how: [
       'Each fact by the child’s own answers on sheets and extra rows. What you called a slip is left out; what you accepted counts as right.',
-      'Facts with 0 or 1, or with the same number twice, come in another way: they are counted apart, below.',
+      'Facts with 0 or 1, or with the same number twice, are easier or harder for other reasons: they are counted apart, below.',
     ],
   };
 }
 
+function rightOf(counted: Counted): string {
+  return `${counted.right} of ${counted.of} right${atEase(counted)}`;
+}
+
 /** Where answers with the clock don’t speak, that is said. */
-function rightOf({ right, of, withoutClock }: Counted): string {
-  return `${right} of ${of} right${withoutClock ? ' without the clock' : ''}`;
+function atEase({ withoutClock }: Counted): string {
+  return withoutClock ? ' without the clock' : '';
 }
 
 /** Which answers were counted, and what the parent’s rulings did to them. */
 function countedLine({ of, all, withoutClock, accepted, slips }: Counted): string {
   const left = all - slips - of;
   const which = withoutClock
-    ? `${capital(many(of, 'answer', 'answers'))} without the clock decided${left > 0 ? `; ${inWords(left)} more, with the clock or long ago, did not` : ''}.`
+    ? `This rests on ${many(of, 'answer', 'answers')} without the clock${left > 0 ? `; ${inWords(left)} more, with the clock or long ago, ${isOrAre(left)} left out` : ''}.`
     : left > 0
-      ? `The newest ${many(of, 'answer', 'answers')} of ${all} decided.`
-      : `All ${many(of, 'answer', 'answers')} of the child’s own decided.`;
+      ? `This rests on the newest ${many(of, 'answer', 'answers')} of ${all}.`
+      : `This rests on ${of === 1 ? 'the one answer' : `all ${many(of, 'answer', 'answers')}`} of the child’s own.`;
   const right =
     accepted > 0 ? ` ${capital(inWords(accepted))} of them ${isOrAre(accepted)} right by your ruling.` : '';
   return `${which}${right}${slipsLeftOut(slips)}`;

@@ -1,18 +1,18 @@
 import type { NoClaim } from '../clock-effect/claim';
-import type { Interval } from '../statistics/interval';
+import { isFlat } from '../rates/trend';
 import type { OverTimeSentence, Said, TrendOf } from './sentence';
-import { capital, listed, many } from './wording';
+import { capital, listed, many, partBetween, partOf, shortDate } from './wording';
 
 /** Sentences over time in words. `who` is the child's name. */
 export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
   switch (sentence.kind) {
     case 'ready': {
-      const { quick, facts, lastRight, lastOf, clock } = sentence;
+      const { quick, facts, lastRight, lastOf, lastDays, unevenWithClock, clock } = sentence;
       return {
-        text: `${who} looks ready to move on: of the last ${lastOf} answers without the clock ${lastRight} were right.${nextSet(clock, who)}`,
+        text: `${who} looks ready to move on: of the last ${lastOf} answers to this set without the clock${betweenDays(lastDays)} ${lastRight} were right.${nextSet(clock, who)}`,
         how: [
-          `Every fact was right at the first try on three days, none is still to learn, and at most one in ten looks slow or uneven. Surely quick so far: ${quick} of ${facts}.`,
-          'A proposal: you decide. The facts stay on the sheets from time to time, and the set need not be timed before.',
+          `Every fact was right at the first try on three days, none is still to learn, and at least nine in ten, with the clock or without, look right in 7 of 10 or better and thought of in about 3 s.${unevenInAll(unevenWithClock)} Surely quick so far: ${quick} of ${facts}; that need not hold it up.`,
+          `The ${lastOf} are from sheets, look-backs and extra rows; cards and corrections don’t count. A proposal: you decide. The facts stay on the sheets from time to time, and no day with the clock is needed first.`,
         ],
       };
     }
@@ -24,7 +24,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
         how: [
           isAccurate
             ? 'The set is accurate; the facts named are new still, or slow, uneven or to learn. New: not yet right at the first try on three days.'
-            : 'Ready takes 45 right of the last 50 answers without the clock, every fact right at the first try on three days, and nine facts in ten neither slow nor uneven.',
+            : 'Ready takes 45 right of the last 50 answers to the set without the clock, every fact right at the first try on three days, and nine facts in ten neither slow nor uneven.',
           'A proposal: you decide.',
         ],
       };
@@ -34,7 +34,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       return {
         text: 'This set is accurate. You may turn the clock on; it is yours to leave off.',
         how: [
-          `Of the last ${lastOf} answers without the clock ${lastRight} were right.`,
+          `Of the last ${lastOf} answers to it without the clock ${lastRight} were right.`,
           'Only what is already accurate is worth timing. Whether timed practice makes children anxious is disputed; some dislike it.',
         ],
       };
@@ -44,7 +44,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       return {
         text: 'The clock is on, but the set is not accurate yet: better leave it off for now.',
         how: [
-          `Accurate is 45 right of the last 50 answers without the clock; so far there are ${lastRight} of ${lastOf}.`,
+          `Accurate is 45 right of the last 50 answers to the set without the clock; so far there are ${lastRight} of ${lastOf}.`,
           'With the clock on, a fact that is not known yet and one that only needs longer look alike.',
         ],
       };
@@ -54,10 +54,10 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       return {
         text:
           claim === 'slower'
-            ? `On days with the clock ${who} begins an answer later: it takes ${changeOf(ratio)}.`
-            : `On days with the clock ${who} begins an answer sooner, taking ${changeOf(ratio)}, ${soonerAnd[rights ?? 'same']}.`,
+            ? `On days with the clock ${who} takes ${partOf(ratio)} longer to begin an answer${partBetween(interval)}.`
+            : `On days with the clock ${who} begins an answer ${partOf(ratio)} sooner${partBetween(interval)}, ${soonerAnd[rights ?? 'same']}.`,
         how: [
-          `${facts} facts on ${days} days with the clock, each beside a day without it near by${within(interval)}.`,
+          `${facts} facts on ${days} days with the clock, each beside a day without it near by.`,
           onlyDrawn,
         ],
       };
@@ -94,7 +94,7 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
     case 'trialDone': {
       const { ratio, p, days, facts } = sentence;
       const isBeyond = p <= 0.05;
-      const size = `${Math.abs(Math.round((ratio - 1) * 100))} in 100 ${ratio >= 1 ? 'longer' : 'shorter'}`;
+      const size = `${partOf(ratio)} ${ratio >= 1 ? 'longer' : 'shorter'}`;
       return {
         text: isBeyond
           ? `Most likely the clock makes a difference. With it seen, ${who} takes ${size} to begin an answer.`
@@ -118,13 +118,13 @@ export function sayOverTime(sentence: OverTimeSentence, who: string): Said {
       };
     }
     case 'trend': {
-      const { of, withClock, perWeek, interval, sheets } = sentence;
-      const isFlat = interval.low <= 0 && interval.high >= 0;
+      const { of, withClock, perWeek, interval, sheets, isFirst } = sentence;
+      const flat = isFlat(interval);
       const way = perWeek > 0 ? 'rising' : 'falling';
       return {
-        text: `${trendName(of, withClock)}: ${isFlat ? 'neither clearly rising nor falling' : `${way}, by about ${size(of, perWeek)} a week`}.`,
+        text: `${trendName(of, withClock)}: ${flat ? 'neither clearly rising nor falling' : `${way}, by about ${size(of, perWeek)} a week`}.`,
         how: [
-          `From ${sheets} sheets with nothing changed between them. What a week changes lies most likely between ${moreOrLess(of, interval.low)} and ${moreOrLess(of, interval.high)}${isFlat ? ', so it may as well be nothing, and no line is drawn' : ''}.`,
+          `From ${sheets} sheets with nothing changed between them. What a week changes lies most likely between ${moreOrLess(of, interval.low)} and ${moreOrLess(of, interval.high)}${flat ? ', so it may as well be nothing, and no line is drawn for them' : ''}.${flat && !isFirst ? ' A line on the chart, if there is one, belongs to the sheets before.' : ''}`,
           comparable,
         ],
       };
@@ -174,11 +174,24 @@ function nextSet(clock: Ready['clock'], who: string): string {
       return '';
     case 'on':
       return ' The next set begins without the clock.';
-    case 'costs':
-      return ` The next set begins without the clock, which suits ${who}: days with it go worse, as Over time shows.`;
+    case 'lessRight':
+      return ` Start the next set: that turns the clock off too. On days with it ${who} has been less often right.`;
+    case 'slower':
+      return ` Start the next set: that turns the clock off too. On days with it ${who} has taken longer.`;
     case 'drawn':
       return ' But the clock trial comes first: another set would end it.';
   }
+}
+
+/** The days between which the last answers were given. */
+function betweenDays(days: Ready['lastDays']): string {
+  return days === null ? '' : `, from ${shortDate(days[0])} to ${shortDate(days[1])},`;
+}
+
+/** Why a set may be done whose facts the grid calls uneven. */
+function unevenInAll(facts: number): string {
+  if (facts === 0) return '';
+  return ` ${capital(many(facts, 'fact is', 'facts are'))} called uneven with answers with the clock counted in, which does not hold the set back.`;
 }
 
 const onlyDrawn =
@@ -189,7 +202,7 @@ const comparable =
 
 /** Sooner alone is neither good nor bad. */
 const soonerAnd: Readonly<Record<'worse' | 'better' | 'same', string>> = {
-  worse: 'but sooner is no gain where it is less often right',
+  worse: 'which alone is no gain',
   better: 'and is right more often as well',
   same: 'and is right no more and no less often, as far as can be told',
 };
@@ -209,10 +222,6 @@ const trends: Readonly<Record<TrendOf, string>> = {
   think: 'think time',
 };
 
-function changeOf(ratio: number): string {
-  return `${Math.abs(Math.round((ratio - 1) * 100))} in 100 ${ratio >= 1 ? 'longer' : 'less time'}`;
-}
-
 function trendName(of: TrendOf, withClock: boolean): string {
   return `${capital(trends[of])} on days ${withClock ? 'with' : 'without'} the clock`;
 }
@@ -224,11 +233,7 @@ function size(of: TrendOf, perWeek: number): string {
 function moreOrLess(of: TrendOf, perWeek: number): string {
   const change = size(of, perWeek);
   if (Number.parseFloat(change) === 0) return 'nothing';
-  return `${change} ${perWeek > 0 ? 'more' : 'less'}`;
-}
-
-function within(interval: Interval | null): string {
-  return interval === null
-    ? ''
-    : `; it lies between ${interval.low.toFixed(2)} and ${interval.high.toFixed(2)} times`;
+  if (of === 'think') return `${change} ${perWeek > 0 ? 'more' : 'less'}`;
+  const [one, more] = of === 'digits' ? ['digit', 'digits'] : ['fact', 'facts'];
+  return `${change} ${change === '1' ? one : more} ${perWeek > 0 ? 'more' : 'fewer'}`;
 }

@@ -14,9 +14,9 @@ export function sayRushed(sentence: RushedSentence, who: string): Said {
     case 'rushedWrongQuicker': {
       const advice = sentence.advises ? ' Try a few days without the clock, or ask the facts aloud.' : '';
       return {
-        text: `Rushed, it seems: half of the ${inWords(wrong)} wrong answers began within ${fine(quickS)}, half of the right ones only after ${fine(otherS)}${timeLeft(leftS)}.${advice}`,
+        text: `Rushed, it seems: ${wrong === 3 ? 'two of the three' : `half of the ${inWords(wrong)}`} wrong answers began within ${fine(quickS)}, half of the right ones only after ${fine(otherS)}${timeLeft(leftS)}.${advice}`,
         how: [
-          `Of ${of} answers given on this sheet.${slipsLeftOut(slips)} Someone who does not know a fact is mostly slower at it, not quicker.`,
+          `From ${of} answers given on this sheet.${withoutTime(sentence.untimed)}${slipsLeftOut(slips)} Someone who does not know a fact is mostly slower at it, not quicker.${sentence.bellFirst ? ' The wrong answers were quick, not the whole sheet: the bell came first.' : ''}`,
           luckOf(sentence.verdict),
         ],
       };
@@ -40,12 +40,18 @@ export function sayRushed(sentence: RushedSentence, who: string): Said {
   }
 }
 
+/** Which of the answers given is not among those told of. */
+function withoutTime(untimed: number): string {
+  if (untimed === 0) return '';
+  return ` ${capital(inWords(untimed))} more ${untimed === 1 ? 'has' : 'have'} no time that can be used.`;
+}
+
 /** What is beyond chance only over several sheets is said of those, and not of the one. */
 function luckOf({ p, sheets }: Rushed): string {
   const seldom = p !== null && p < 0.001 ? 'once in 1,000 times' : 'once in 100 times';
   return sheets === 1
-    ? `Luck alone would put the wrong answers of a sheet so far ahead less than ${seldom}.`
-    : `One such sheet alone proves nothing. It is on this one and the ${inWords(sheets - 1)} like it before, taken together, that luck alone would put wrong answers so far ahead less than ${seldom}.`;
+    ? `Luck alone would make the wrong answers of a sheet so much sooner less than ${seldom}.`
+    : `One such sheet alone proves nothing. It is on this one and the ${inWords(sheets - 1)} like it before, taken together, that luck alone would make wrong answers so much sooner less than ${seldom}.`;
 }
 
 function timeLeft(leftS: number | null): string {

@@ -1,7 +1,7 @@
 import type { Flustered } from '../sitting-verdict/verdict';
 import { sayRushed } from './say-rushed';
 import type { Said, SheetSentence } from './sentence';
-import { about, capital, inWords, isOrAre, listed, many, slipsLeftOut } from './wording';
+import { about, capital, inWords, isOrAre, listed, many, partOf } from './wording';
 
 /** One sheet's sentences in words. `who` is the child's name. */
 export function saySheet(sentence: SheetSentence, who: string): Said {
@@ -13,7 +13,9 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
         text: `${right} right by the bell; ${far}.`,
         how: [
           `Counted: right answers given by the bell, of ${length} on the sheet. A card still open then may be finished, and does not count.${ruledOn(sentence)}`,
-          'What was not reached is not wrong, and no sign of anything.',
+          reached === length
+            ? 'What came after the bell is kept and counts for its fact.'
+            : 'What was not reached is not wrong, and no sign of anything.',
         ],
       };
     }
@@ -34,10 +36,11 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
           sentence.why === 'voided'
             ? 'You ruled that this sheet does not count, so nothing is read from it.'
             : 'You ruled that somebody helped, so nothing is read from it.',
-        how: ['Your ruling is in Marking.', 'Taken back, the sheet is read again.'],
+        how: ['Your ruling stands in Marking, under “Decided”.', 'Taken back, the sheet is read again.'],
       };
     case 'rows': {
       const { right, of, thinkS } = sentence;
+      const rows = of > 5 ? 'rows' : 'row';
       const all =
         of === 1
           ? right === 1
@@ -45,13 +48,13 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
             : 'was not right'
           : right === of
             ? 'were all right'
-            : `were asked, ${inWords(right)} of them right`;
+            : `came to ${inWords(right)} right`;
       const time = thinkS === null || right === 0 ? '' : `, ${about(thinkS)} each`;
       return {
-        text: `${capital(inWords(of))} more without the clock ${all}${time}.`,
+        text: `The ${many(of, 'answer', 'answers')} of the extra ${rows}, without the clock, ${all}${time}.`,
         how: [
           'The extra rows: facts missed or not reached on the sheet, then the slowest.',
-          'They can only look better than the sheet, so they are described and never weighed against it.',
+          'They were picked because they went badly, so they are likely to go better now: described, and never weighed against the sheet.',
         ],
       };
     }
@@ -75,7 +78,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
         text: `${whole} that went wrong or took long ${troubled === 1 ? 'is' : 'are'} still new here: ${listed(facts)}.`,
         how: [
           'New: met here on fewer than six days, and right at the first try on fewer than three of them, whatever was known before.',
-          'New facts need more days before anything else can be said of them.',
+          'New facts need more days.',
         ],
       };
     }
@@ -85,7 +88,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       return sayRushed(sentence, who);
     case 'flusteredSlower':
       return {
-        text: `Over many days, not on this sheet alone: on days with the clock ${who} takes ${times(sentence.verdict)} as long over the same facts.`,
+        text: `Over many days, not on this sheet alone: on days with the clock ${who} takes ${longer(sentence.verdict)} over the same facts.`,
         how: [daysSide(sentence.verdict), clockDoubt],
       };
     case 'flusteredLessRight':
@@ -95,7 +98,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       };
     case 'flusteredBoth':
       return {
-        text: `Over many days, not on this sheet alone: on days with the clock ${who} takes ${times(sentence.verdict)} as long over the same facts and is less often right: ${shares(sentence.verdict)}.`,
+        text: `Over many days, not on this sheet alone: on days with the clock ${who} takes ${longer(sentence.verdict)} over the same facts and is less often right: ${shares(sentence.verdict)}.`,
         how: [daysSide(sentence.verdict), clockDoubt],
       };
     case 'slowHands': {
@@ -122,17 +125,17 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
     }
     case 'fine':
       return {
-        text: 'This sheet went as usual.',
+        text: `Done with: ${fineCount(sentence)}. Nothing stands out beyond chance.`,
         how: [
           sentence.timed
-            ? 'The count is in one of the two top bands, with which the day is done.'
-            : `At least nine in ten were right.${slipsLeftOut(sentence.slips)}`,
+            ? 'From the second band up no reason is looked for in the count; hurry, and days with the clock, are looked at all the same.'
+            : `At nine in ten no reason is looked for.${nineInTenWithout(sentence.slips)}`,
           'This is about this sheet alone. What shows only over many days stands under Over time.',
         ],
       };
     case 'tooFew':
       return {
-        text: 'Too few to say why; tomorrow’s sheet will tell more.',
+        text: `${tooFewOf(sentence.wrong)} to say why; the next sheets may tell.`,
         how: sentence.timed
           ? [
               'To tell whether the clock has to do with it takes six days with it and days without it, on the same facts.',
@@ -148,14 +151,16 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
         text: 'Why, can’t be told from these answers.',
         how: [
           'Looked for: facts not known or still new, hurry, slow keys, checking, a difference on days with the clock.',
-          'None stood out beyond chance. A child’s day is more than its times: ask.',
+          'None stood out beyond chance. There is more to a child’s day than these times: ask.',
         ],
       };
     case 'interrupted':
       return {
         text: 'The sheet was interrupted, so its count says little.',
         how: [
-          'The screen was left, or the sheet stopped, before its end.',
+          sentence.whole
+            ? 'The screen was left for a while, so its time can’t be set beside others.'
+            : 'The screen was left, or the sheet stopped, before its end.',
           'Every answer given is kept and counts for its fact.',
         ],
       };
@@ -169,10 +174,10 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
       };
     case 'pauses':
       return {
-        text: `${capital(many(sentence.times, 'time', 'times'))} ${who} stopped in the middle of an answer, between two digits.`,
+        text: `Where a second digit followed, it came late ${sentence.times} of ${sentence.of} times. Nothing needs doing about it.`,
         how: [
-          `Counted: gaps between two digits that are longer than nine in ten of ${who}’s own when a number is only copied.`,
-          'Thinking in mid-answer, putting a digit right, or looking up: the times don’t say which.',
+          `Late: after a gap longer than nine in ten of ${who}’s own when a number is only copied. So one in ten counts as late even where nothing is the matter.`,
+          'Thinking in mid-answer, or looking up: the times don’t say which.',
         ],
       };
   }
@@ -188,6 +193,23 @@ function ruledOn({ accepted, slips }: { readonly accepted: number; readonly slip
   return `${right}${slips > 0 ? ` ${capital(many(slips, 'wrong answer', 'wrong answers'))} you called ${slips === 1 ? 'a slip' : 'slips'}; in this count ${slips === 1 ? 'it stays' : 'they stay'} wrong.` : ''}`;
 }
 
+function fineCount({ timed, band }: Extract<SheetSentence, { kind: 'fine' }>): string {
+  if (!timed) return 'at least nine in ten right';
+  if (band === null) return 'the count is high enough';
+  return `the count is in the ${band === 'firm' ? 'top' : 'second'} of the four bands`;
+}
+
+function nineInTenWithout(slips: number): string {
+  if (slips === 0) return '';
+  return ` Nine in ten is reckoned without the ${slips === 1 ? 'one you called a slip' : `${inWords(slips)} you called slips`}.`;
+}
+
+/** A few wrong answers are too few themselves; of more, the days they can be set beside. */
+function tooFewOf(wrong: number): string {
+  if (wrong === 0 || wrong > 3) return 'Too few sheets yet';
+  return `${capital(many(wrong, 'wrong answer is', 'wrong answers are'))} too few`;
+}
+
 function wholeOf(count: number): string {
   if (count === 1) return 'The one fact';
   return count === 2 ? 'Both facts' : `All ${inWords(count)} facts`;
@@ -197,8 +219,8 @@ function daysSide({ days, facts }: Flustered): string {
   return `The same ${facts} facts on ${days} days with the clock and on days near them without. It is looked at from time to time, so Over time, reckoned today, may give other numbers.`;
 }
 
-function times({ ratio }: Flustered): string {
-  return `${(ratio ?? 1).toFixed(1)} times`;
+function longer({ ratio }: Flustered): string {
+  return `${partOf(ratio ?? 1)} longer`;
 }
 
 function shares({ rightWith, ofWith, rightWithout, ofWithout }: Flustered): string {

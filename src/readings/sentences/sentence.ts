@@ -1,7 +1,9 @@
 import type { FactId } from '../../core/fact/fact';
+import type { Band } from '../../core/marking/band';
 import type { NoClaim } from '../clock-effect/claim';
 import type { TimeEffect } from '../clock-effect/time-effect';
 import type { FactReading, NotEnough } from '../facts/fact-reading';
+import type { Readiness } from '../move-on/readiness';
 import type { Checking, Flustered, New, NotKnown, Rushed, SlowHands } from '../sitting-verdict/verdict';
 import type { Interval } from '../statistics/interval';
 
@@ -24,8 +26,8 @@ export type SheetSentence =
   | Of<'rows', { right: number; of: number; thinkS: number | null }>
   | Of<'notKnown', { verdict: NotKnown }>
   | Of<'new', { verdict: New }>
-  /** `advises`: a trial does not decide about the clock already. */
-  | Of<'rushedWrongQuicker', { verdict: Rushed; advises: boolean }>
+  /** `advises`: a trial does not decide about the clock already; `untimed`: answers without a time that can be used. */
+  | Of<'rushedWrongQuicker', { verdict: Rushed; advises: boolean; untimed: number; bellFirst: boolean }>
   | Of<'rushedThanUsual', { verdict: Rushed }>
   | Of<'rushedUnread', { verdict: Rushed }>
   | Of<'flusteredSlower', { verdict: Flustered }>
@@ -33,12 +35,13 @@ export type SheetSentence =
   | Of<'flusteredBoth', { verdict: Flustered }>
   | Of<'slowHands', { verdict: SlowHands; advises: boolean }>
   | Of<'checking', { verdict: Checking }>
-  | Of<'fine', { timed: boolean; slips: number }>
-  | Of<'tooFew', { timed: boolean }>
+  | Of<'fine', { timed: boolean; band: Band | null; slips: number }>
+  | Of<'tooFew', { timed: boolean; wrong: number }>
   | Of<'nothingStandsOut'>
-  | Of<'interrupted'>
+  /** `whole`: every fact was reached all the same. */
+  | Of<'interrupted', { whole: boolean }>
   | Of<'noTimes'>
-  | Of<'pauses', { times: number }>;
+  | Of<'pauses', { times: number; of: number }>;
 
 /** What the word on a fact rests on: of `all` answers ever the `of` that decided, how the parent ruled on some. */
 export interface Counted {
@@ -48,6 +51,9 @@ export interface Counted {
   readonly withoutClock: boolean;
   readonly accepted: number;
   readonly slips: number;
+  /** Of those that decided the ones without the clock. */
+  readonly ofAtEase: number;
+  readonly rightAtEase: number;
 }
 
 /** What can be said of facts. `sureness` is a chance, 0 to 1. */
@@ -56,12 +62,12 @@ export type FactSentence =
   | Of<'slow', { counted: Counted; thinkS: number; sureness: number }>
   | Of<'uneven', { counted: Counted; unevenIn: FactReading['unevenIn']; sureness: number }>
   | Of<'toLearn', { counted: Counted; sureness: number }>
-  | Of<'notEnough', { counted: Counted; why: NotEnough }>
+  | Of<'notEnough', { counted: Counted; why: NotEnough; isKnown: boolean }>
   /** Facts by their states: all there are, or those not counted apart. `hurried`: the last sheet with the clock was rushed. */
   | Of<
       'setFacts',
       Readonly<Record<'facts' | 'quick' | 'slow' | 'uneven' | 'toLearn', number>> &
-        Readonly<Record<'soFar' | 'fewAnswers' | 'oneDay', number>> & {
+        Readonly<Record<'soFar' | 'fewAnswers' | 'oneDay' | 'unevenWithClock', number>> & {
           scope: 'all' | 'plain';
           hurried: boolean;
         }
@@ -74,7 +80,7 @@ export type TrendOf = 'facts' | 'digits' | 'count' | 'think';
 
 /** What can be said over time. */
 export type OverTimeSentence =
-  /** The next set begins without the clock: now it is off, on, on and days with it go worse, or drawn by a trial. */
+  /** The next set begins without the clock: now it is off, on, on and days with it less often right or slower, or drawn by a trial. */
   | Of<
       'ready',
       {
@@ -82,7 +88,9 @@ export type OverTimeSentence =
         facts: number;
         lastRight: number;
         lastOf: number;
-        clock: 'off' | 'on' | 'costs' | 'drawn';
+        lastDays: Readiness['lastDays'];
+        unevenWithClock: number;
+        clock: 'off' | 'on' | 'lessRight' | 'slower' | 'drawn';
       }
     >
   | Of<'notReady', { quick: number; facts: number; heldBack: readonly FactId[]; isAccurate: boolean }>
@@ -109,7 +117,17 @@ export type OverTimeSentence =
     >
   | Of<'trialDone', { ratio: number; p: number; days: number; facts: number; orders: number }>
   | Of<'trialOpen', { days: number; left: number; isStopped: boolean }>
-  | Of<'trend', { of: TrendOf; withClock: boolean; perWeek: number; interval: Interval; sheets: number }>
+  | Of<
+      'trend',
+      {
+        of: TrendOf;
+        withClock: boolean;
+        perWeek: number;
+        interval: Interval;
+        sheets: number;
+        isFirst: boolean;
+      }
+    >
   /** Of the newest stretch of sheets; `isFirst` where nothing ever changed. */
   | Of<
       'noTrend',

@@ -1,5 +1,7 @@
 import { type FactId, parseFact } from '../../core/fact/fact';
 import { writtenFact } from '../../core/fact/written';
+import type { Day } from '../../core/record/stamp';
+import type { Interval } from '../statistics/interval';
 
 const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
@@ -55,10 +57,49 @@ export function listed(facts: readonly FactId[]): string {
   return listedWords(written);
 }
 
-/** That answers the parent called slips were left out of a count; nothing where there are none. */
+/** That what the parent called a slip is left out, although its own sheet counts it; nothing where there are none. */
 export function slipsLeftOut(slips: number): string {
   if (slips === 0) return '';
-  return ` ${capital(inWords(slips))} that you called ${slips === 1 ? 'a slip is' : 'slips are'} not counted.`;
+  return slips === 1
+    ? ' The one you called a slip is left out here; on its sheet it stays wrong.'
+    : ` The ${inWords(slips)} you called slips are left out here; on their sheets they stay wrong.`;
+}
+
+const fractions = [
+  [1 / 10, 'a tenth'],
+  [1 / 5, 'a fifth'],
+  [1 / 4, 'a quarter'],
+  [1 / 3, 'a third'],
+  [2 / 5, 'two fifths'],
+  [1 / 2, 'half'],
+  [2 / 3, 'two thirds'],
+  [3 / 4, 'three quarters'],
+] as const;
+
+/** How much a ratio is off 1, as a person would say it: `about a fifth`, `6 in 100`. */
+export function partOf(ratio: number): string {
+  const part = Math.abs(ratio - 1);
+  const [nearest, name] = fractions.reduce((best, one) =>
+    Math.abs(one[0] - part) < Math.abs(best[0] - part) ? one : best,
+  );
+  return Math.abs(nearest - part) <= 0.05 && part >= 0.08 ? `about ${name}` : percent(part);
+}
+
+/** ` (14 to 28 in 100)`: how far off 1 a ratio most likely is; nothing where that is not known or lies on both sides. */
+export function partBetween(interval: Interval | null): string {
+  if (interval === null || (interval.low - 1) * (interval.high - 1) <= 0) return '';
+  const [from = 0, to = 0] = [interval.low, interval.high]
+    .map((ratio) => Math.round(100 * Math.abs(ratio - 1)))
+    .sort((x, y) => x - y);
+  return ` (${from} to ${to} in 100)`;
+}
+
+const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
+
+/** `10 Nov`. */
+export function shortDate(day: Day): string {
+  const [, month = 1, date] = day.split('-').map(Number);
+  return `${date} ${months[month - 1]}`;
 }
 
 /** `a`, `a and b`, `a, b and c`. */

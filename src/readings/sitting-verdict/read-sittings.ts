@@ -2,7 +2,7 @@ import type { Marked, MarkedPlace } from '../../core/marking/marked';
 import type { Id } from '../../core/record/stamp';
 import { thinkOf } from '../child-log/answer';
 import type { ChildLog, ReadSat } from '../child-log/child-log';
-import { pausesInside } from '../hand-time/hand-time';
+import { gapsInside, pausesInside } from '../hand-time/hand-time';
 import { median } from '../statistics/robust-spread';
 import { ClockWatch } from './clock-watch';
 import { isHurry, judge } from './judge';
@@ -94,7 +94,7 @@ function readingOf(sheet: Sheet, verdicts: SittingReading['verdicts']): SittingR
     noBand: marked.noBand,
     thinkS: seconds(thinkMs),
     rows: rowsAfter(log, sat.id),
-    pausesInside: pausesOf(sheet),
+    ...gapsOf(sheet),
     verdicts,
   };
 }
@@ -118,10 +118,14 @@ function rowsAfter({ rowsOf }: ChildLog, sheet: Id): RowsAfter | null {
   };
 }
 
-/** Gaps inside answers that are longer than these hands ever need when they only copy. */
-function pausesOf({ sat, hand }: Sheet): number | null {
-  if (!hand?.isEnough) return null;
-  return sat.visits.reduce((sum, visit) => sum + (visit.end === 'taken' ? pausesInside(visit, hand) : 0), 0);
+/** Gaps inside answers, and those that are longer than these hands ever need when they only copy. */
+function gapsOf({ sat, hand }: Sheet): Pick<SittingReading, 'pausesInside' | 'gapsInside'> {
+  if (!hand?.isEnough) return { pausesInside: null, gapsInside: null };
+  const taken = sat.visits.filter(({ end }) => end === 'taken');
+  return {
+    pausesInside: taken.reduce((sum, visit) => sum + pausesInside(visit, hand), 0),
+    gapsInside: taken.reduce((sum, visit) => sum + gapsInside(visit), 0),
+  };
 }
 
 function seconds(ms: number | null): number | null {

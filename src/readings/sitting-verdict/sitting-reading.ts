@@ -35,6 +35,8 @@ export interface SittingReading {
   readonly rows: RowsAfter | null;
   /** Gaps inside answers longer than these hands need when they only copy; `null` without enough copies. */
   readonly pausesInside: number | null;
+  /** All gaps inside answers; `null` as above. */
+  readonly gapsInside: number | null;
   /** Empty where the sheet does not count. */
   readonly verdicts: readonly Verdict[];
 }

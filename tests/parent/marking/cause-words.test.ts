@@ -17,11 +17,11 @@ test.each([
   ['mul-7-8', '15', 'the answer to 7 + 8'],
   ['mul-7-8', '65', 'the right digits, turned round'],
   ['mul-7-8', '78', 'the two numbers side by side'],
-  ['mul-7-8', '57', 'one off'],
-  ['add-8-5', '14', 'one off'],
-  ['add-8-5', '8', 'one of its own two numbers'],
+  ['mul-7-8', '57', 'one too many or one too few'],
+  ['add-8-5', '14', 'one too many or one too few'],
+  ['add-8-5', '8', 'one of the two numbers asked'],
   ['mul-7-0', '7', 'the answer to 7 + 0 or 7 − 0'],
-  ['mul-7-8', '46', 'ten off'],
+  ['mul-7-8', '46', 'ten too many or ten too few'],
 ] as const)('%s answered %s: %s', (id, given, text) => {
   const { text: said, name } = cause(id, given);
   // Where two operations explain it alike the words say so before they name them.

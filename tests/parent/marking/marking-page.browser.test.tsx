@@ -37,7 +37,7 @@ test('a sitting stands answer by answer: fact, given, outcome in words, first ke
   expect(rows[5]?.slice(0, 4)).toEqual(['6', '6 × 7', '–', 'skipped']);
   expect(rows[16]?.[3]).toBe('right, after the bell');
   expect(rows[24]?.[3]).toBe('not reached');
-  expect(container.textContent).toContain('Loose is 10 to 14 right by the bell of 25.');
+  expect(container.textContent).toContain('Loose is 10 to 14 of 25 right by the bell.');
 });
 
 test('every key is shown with its time on request', async () => {
@@ -55,7 +55,7 @@ test('an accepted answer counts by the bell; undo takes it back, redo brings it 
   expect(rulings(desk)).toEqual([
     { kind: 'ruled', child: 'teo', target, targetDay: '2026-11-25', ruling: { what: 'accept', place: 3 } },
   ]);
-  await until(() => expect(band()).toContain('Even is 15 to 19 right by the bell of 25.'));
+  await until(() => expect(band()).toContain('Even is 15 to 19 of 25 right by the bell.'));
   await press(/^Undo: No\. 4/);
   await until(() => expect(band()).toContain('Loose is '));
   await findByRole('button', { name: /^Redo: No\. 4/ });
@@ -111,7 +111,7 @@ test('a sitting of the wrong child is moved, and moved back by undo', async () =
 
 test('rows are sent, changed and waived, each by a ruling', async () => {
   const { desk, press, band } = await readTeos();
-  expect(band()).toContain('The rule brings one extra row.');
+  expect(band()).toContain('By Settings, Loose brings one extra row.');
   await press('Send two rows');
   await until(() => expect(band()).toContain('You sent two rows.'));
   await press('No rows');
@@ -136,7 +136,9 @@ test('an untimed sheet’s first 45 s are a sentence', async () => {
   const desk = fakeDesk('2026-11-25', [...twoChildren, wrensSheet()]);
   const view = await openPages(desk, 'marking');
   await userEvent.click(await view.findByRole('button', { name: /^Wren, Wed/ }));
-  await view.findByText(/Nine were right in the first 45 s: with a clock that would have been Firm\./);
+  await view.findByText(
+    /Nine were right in the first 45 s; counted like a sheet with the clock, that is Firm\./,
+  );
 });
 
 test('a ruling that can’t be stored is told, and nothing changes', async () => {

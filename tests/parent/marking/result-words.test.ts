@@ -24,15 +24,15 @@ function timed(right: number, length: number): Sat {
 }
 
 test('the band is told with its count and its limits (common practice, no source)', () => {
-  expect(bandSentence(mark(timed(14, 25)), names)).toBe('Loose is 10 to 14 right by the bell of 25.');
-  expect(bandSentence(mark(timed(9, 25)), names)).toBe('Thin is under 10 right by the bell of 25.');
-  expect(bandSentence(mark(timed(15, 25)), names)).toBe('Even is 15 to 19 right by the bell of 25.');
-  expect(bandSentence(mark(timed(25, 25)), names)).toBe('Firm is 20 to 25 right by the bell of 25.');
+  expect(bandSentence(mark(timed(14, 25)), names)).toBe('Loose is 10 to 14 of 25 right by the bell.');
+  expect(bandSentence(mark(timed(9, 25)), names)).toBe('Thin is under 10 of 25 right by the bell.');
+  expect(bandSentence(mark(timed(15, 25)), names)).toBe('Even is 15 to 19 of 25 right by the bell.');
+  expect(bandSentence(mark(timed(25, 25)), names)).toBe('Firm is 20 to 25 of 25 right by the bell.');
 });
 
 test('for another length the limits are scaled and rounded up', () => {
-  expect(bandSentence(mark(timed(6, 10)), names)).toBe('Even is 6 to 7 right by the bell of 10.');
-  expect(bandSentence(mark(timed(8, 10)), names)).toBe('Firm is 8 to 10 right by the bell of 10.');
+  expect(bandSentence(mark(timed(6, 10)), names)).toBe('Even is 6 to 7 of 10 right by the bell.');
+  expect(bandSentence(mark(timed(8, 10)), names)).toBe('Firm is 8 to 10 of 10 right by the bell.');
 });
 
 test('a renamed band is called by its new name', () => {
@@ -70,11 +70,11 @@ test('what went missing is told by what it was', () => {
   expect(leftSentence(mark(timed(25, 25)))).toBe('');
 });
 
-test('an untimed sheet’s beginning is told as what would have been', () => {
+test('an untimed sheet’s beginning is told as what it counts for like a timed one', () => {
   expect(wouldBeSentence(45, 1, 'Thin')).toBe(
-    'One was right in the first 45\u00a0s: with a clock that would have been Thin.',
+    'One was right in the first 45\u00a0s; counted like a sheet with the clock, that is Thin.',
   );
   expect(wouldBeSentence(45, 12, 'Loose')).toBe(
-    '12 were right in the first 45\u00a0s: with a clock that would have been Loose.',
+    '12 were right in the first 45\u00a0s; counted like a sheet with the clock, that is Loose.',
   );
 });

@@ -63,7 +63,7 @@ test('the way of a sitting is one sentence', () => {
 test('rates are told as far as the times allow', () => {
   const rates = { factsPerMin: 18.66, digitsPerMin: 25.333, medianMs: 1540 } as Marked;
   expect(rateSentence(rates)).toBe(
-    '18.7 facts a minute, 25.3 digits correct a minute, half of the answers took under 1.5\u00a0s.',
+    '18.7 facts right a minute, 25.3 digits right a minute, half of the answers were complete within 1.5\u00a0s.',
   );
   expect(rateSentence({ factsPerMin: null, digitsPerMin: null, medianMs: null } as Marked)).toBe('');
 });
@@ -94,7 +94,7 @@ test('every kind of sitting is named in plain words, by its plan where the purpo
   expect(named('sheet', { paper: true })).toBe('Sheet on paper');
   expect(named('row', { paper: true })).toBe('Extra row on paper');
   expect(named('mending')).toBe('Corrections');
-  expect(named('mending', { twinOf: ['mul-7-8'] })).toBe('Twins');
+  expect(named('mending', { twinOf: ['mul-7-8'] })).toBe('Similar facts');
   expect(named('practice')).toBe('Practice of the keys');
   expect(named('practice', { prompts: copyNumbers(1) })).toBe('Copying numbers');
   expect([named('cards'), named('firstTry'), named('lines')]).toEqual([

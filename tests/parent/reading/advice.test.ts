@@ -26,7 +26,7 @@ const advice = {
   moveOn: /looks ready to move on/,
   clockOn: /[Yy]ou may turn the clock on/,
   clockOff: /better leave it off|Try a few days without the clock|try the clock off/,
-  clockCosts: /On days with the clock \S+ (begins an answer later|is less often right)/,
+  clockCosts: /On days with the clock \S+ (takes .* longer to begin|is less often right)/,
   moreTime: /s would bring|^Allow/,
 } as const;
 type Advice = keyof typeof advice;

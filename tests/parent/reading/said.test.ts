@@ -28,6 +28,6 @@ test('where moving on is proposed, days with the clock that go worse are told wi
   expect(reading.readiness?.isReady).toBe(true);
   expect(saidOfClockCost(reading, null)).toEqual([]);
   expect(saidOfReadiness(reading).map(({ text }) => text)).toEqual([
-    expect.stringContaining('begins without the clock, which suits Juniper: days with it go worse'),
+    expect.stringContaining('turns the clock off too. On days with it Juniper has been less often right'),
   ]);
 });

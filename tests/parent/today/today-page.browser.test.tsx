@@ -59,9 +59,9 @@ test('in two taps today’s sheet is shorter, or skipped, each with its Undo', a
 test('rows that wait are sent on the parent’s word, or waived', async () => {
   const onWord: Draft = { kind: 'childSettingsChanged', child: 'teo', changes: { rowsSent: 'parent' } };
   const { desk, press, says } = await todayOf('Teo', [onWord, teosSheet()]);
-  await says('The rule proposes one extra row. It waits for your word.');
+  await says('By Settings this count brings one extra row. It waits for your word.');
   await press('Send one row');
-  await says('Still to do: an extra row, mending');
+  await says('Still to do: an extra row, putting wrong answers right');
   expect(desk.drafts.at(-1)).toMatchObject({
     kind: 'ruled',
     child: 'teo',

@@ -38,10 +38,10 @@ test('today’s change is in the line', () => {
 
 test('a sheet sat is told with its result and what is left', () => {
   expect(lineOf('wren', [wrensSheet()])).toBe(
-    'Sheet done. 9 of 10 right, without a clock. Still to do: mending, twins.',
+    'Sheet done. 9 of 10 right, without a clock. Still to do: putting wrong answers right, a similar fact for each.',
   );
   expect(lineOf('teo', [teosSheet()])).toBe(
-    'Sheet done. Loose: 14 right by the bell, of 25. Still to do: an extra row, mending, twins.',
+    'Sheet done. Loose: 14 right by the bell, of 25. Still to do: an extra row, putting wrong answers right, a similar fact for each.',
   );
 });
 
@@ -57,7 +57,7 @@ test('a finished day is done, a skipped one skipped, and one without a set has n
 });
 
 test('each change that stands has its own sentence and its own way back', () => {
-  expect(changeSentences({ timed: true, length: 10, skip: true }, defaultChildSettings)).toEqual([
+  expect(changeSentences({ timed: true, length: 10, skip: true }, defaultChildSettings, false)).toEqual([
     { says: 'With the clock today.', takeBack: { timed: false } },
     { says: 'Ten facts today.', takeBack: { length: 25 } },
     { says: 'Skipped today.', takeBack: { skip: false } },
@@ -65,7 +65,7 @@ test('each change that stands has its own sentence and its own way back', () => 
 });
 
 test('a change that changes nothing is not told', () => {
-  expect(changeSentences({ timed: false, length: 25, skip: false }, defaultChildSettings)).toEqual([]);
+  expect(changeSentences({ timed: false, length: 25, skip: false }, defaultChildSettings, false)).toEqual([]);
 });
 
 test('what the minutes left undone is named, with when it comes again', () => {
@@ -76,7 +76,7 @@ test('what the minutes left undone is named, with when it comes again', () => {
       { step: 'twin', count: 2 },
     ]),
   ).toBe(
-    'The day’s minutes are used up. Left undone: one extra row, four facts to mend and two twins. The mending begins the next school day. Extra rows do not come again.',
+    'The day’s minutes are used up. Left undone: one extra row, four facts to put right and two similar facts. Putting right begins the next school day. Extra rows do not come again.',
   );
   expect(waitedSentence([{ step: 'sheet', count: 1 }])).toBe(
     'The day’s minutes are used up. Left undone: the sheet.',
@@ -105,10 +105,16 @@ test('every step a child can sit can be handed to another day, mending with its 
 });
 
 test('each step handed on has its sentence, and its own way back keeps the others', () => {
-  expect(changeSentences({ later: ['cards', 'rows'] }, defaultChildSettings)).toEqual([
+  expect(changeSentences({ later: ['cards', 'rows'] }, defaultChildSettings, false)).toEqual([
     { says: 'The cards on another day.', takeBack: { later: ['rows'] } },
     { says: 'The extra rows not today.', takeBack: { later: ['cards'] } },
   ]);
+});
+
+test('a look-back that was put off has nothing to take back once its sheet is done', () => {
+  const change = { later: ['lookBack'] } as const;
+  expect(changeSentences(change, defaultChildSettings, false)).toHaveLength(1);
+  expect(changeSentences(change, defaultChildSettings, true)).toEqual([]);
 });
 
 test('a day without school says so', () => {

@@ -26,6 +26,7 @@ const reading: SittingReading = {
   thinkS: 2.2,
   rows: { answers: 5, right: 5, thinkS: 2 },
   pausesInside: 1,
+  gapsInside: 12,
   verdicts: [{ name: 'cannotTell', why: 'tooFew' }],
 };
 const kinds = (over: Partial<SittingReading>) =>

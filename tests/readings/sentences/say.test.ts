@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { NotEnough } from '../../../src/readings/facts/fact-reading';
 import { say, sentenceKinds } from '../../../src/readings/sentences/say';
 import type { Counted, Sentence } from '../../../src/readings/sentences/sentence';
-import { unbroken } from '../../../src/readings/sentences/wording';
+import { partBetween, partOf, unbroken } from '../../../src/readings/sentences/wording';
 import type { Flustered, Rushed } from '../../../src/readings/sitting-verdict/verdict';
 
 const rushed = (by: Rushed['by']): Rushed => ({
@@ -28,7 +28,16 @@ const flustered = (by: Flustered['by']): Flustered => ({
   days: 8,
   facts: 14,
 });
-const counted: Counted = { right: 11, of: 12, all: 12, withoutClock: false, accepted: 0, slips: 0 };
+const counted: Counted = {
+  right: 11,
+  of: 12,
+  all: 12,
+  withoutClock: false,
+  accepted: 0,
+  slips: 0,
+  ofAtEase: 4,
+  rightAtEase: 4,
+};
 const interval = { low: -0.2, high: 1.4 };
 
 /** One of each kind. */
@@ -42,7 +51,13 @@ const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } 
     verdict: { name: 'notKnown', facts: ['mul-7-8', 'mul-6-7'], before: { of: 10, right: 4, quick: 1 } },
   },
   new: { kind: 'new', verdict: { name: 'new', facts: ['mul-7-8', 'mul-6-7'], troubled: 3 } },
-  rushedWrongQuicker: { kind: 'rushedWrongQuicker', verdict: rushed('wrongQuicker'), advises: true },
+  rushedWrongQuicker: {
+    kind: 'rushedWrongQuicker',
+    verdict: rushed('wrongQuicker'),
+    advises: true,
+    untimed: 0,
+    bellFirst: false,
+  },
   rushedThanUsual: { kind: 'rushedThanUsual', verdict: rushed('quickerThanUsual') },
   rushedUnread: { kind: 'rushedUnread', verdict: rushed('unread') },
   flusteredSlower: { kind: 'flusteredSlower', verdict: flustered('slower') },
@@ -57,25 +72,45 @@ const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } 
     kind: 'checking',
     verdict: { name: 'checking', right: 20, of: 20, thinkS: 3.8, quickBefore: 40, ofBefore: 90 },
   },
-  fine: { kind: 'fine', timed: true, slips: 0 },
-  tooFew: { kind: 'tooFew', timed: true },
+  fine: { kind: 'fine', timed: true, band: 'even', slips: 0 },
+  tooFew: { kind: 'tooFew', timed: true, wrong: 2 },
   nothingStandsOut: { kind: 'nothingStandsOut' },
-  interrupted: { kind: 'interrupted' },
+  interrupted: { kind: 'interrupted', whole: false },
   noTimes: { kind: 'noTimes' },
-  pauses: { kind: 'pauses', times: 6 },
+  pauses: { kind: 'pauses', times: 6, of: 15 },
   quick: { kind: 'quick', counted, thinkS: 0.9, atMost: false, sureness: 0.97 },
   slow: { kind: 'slow', counted, thinkS: 4.2, sureness: 0.91 },
   uneven: { kind: 'uneven', counted, unevenIn: 'right', sureness: 0.88 },
   toLearn: { kind: 'toLearn', counted: { ...counted, right: 1 }, sureness: 0.95 },
-  notEnough: { kind: 'notEnough', counted: { ...counted, right: 2, of: 2, all: 2 }, why: 'fewAnswers' },
+  notEnough: {
+    kind: 'notEnough',
+    counted: { ...counted, right: 2, of: 2, all: 2 },
+    why: 'fewAnswers',
+    isKnown: false,
+  },
   setFacts: {
     kind: 'setFacts',
     scope: 'plain',
     hurried: false,
-    ...{ facts: 17, quick: 9, slow: 3, uneven: 1, toLearn: 2, soFar: 0, fewAnswers: 1, oneDay: 0 },
+    ...{
+      facts: 17,
+      quick: 9,
+      slow: 3,
+      uneven: 1,
+      toLearn: 2,
+      unevenWithClock: 0,
+      soFar: 0,
+      fewAnswers: 1,
+      oneDay: 0,
+    },
   },
   errorLift: { kind: 'errorLift', what: 'off by one', hits: 14, of: 17, expected: 0.3, pMore: 0.0001 },
-  ready: { kind: 'ready', quick: 16, facts: 17, lastRight: 48, lastOf: 50, clock: 'costs' },
+  ready: {
+    kind: 'ready',
+    ...{ quick: 16, facts: 17, lastRight: 48, lastOf: 50, unevenWithClock: 0 },
+    lastDays: ['2026-01-05', '2026-02-11'],
+    clock: 'lessRight',
+  },
   notReady: { kind: 'notReady', quick: 9, facts: 17, heldBack: ['mul-7-8'], isAccurate: true },
   timeIt: { kind: 'timeIt', lastRight: 46, lastOf: 50 },
   timedTooSoon: { kind: 'timedTooSoon', lastRight: 20, lastOf: 30 },
@@ -99,7 +134,7 @@ const one: { readonly [K in Sentence['kind']]: Extract<Sentence, { kind: K }> } 
   },
   trialDone: { kind: 'trialDone', ratio: 1.2, p: 0.032, days: 8, facts: 14, orders: 62 },
   trialOpen: { kind: 'trialOpen', days: 3, left: 5, isStopped: false },
-  trend: { kind: 'trend', of: 'facts', withClock: true, perWeek: 0.6, interval, sheets: 12 },
+  trend: { kind: 'trend', of: 'facts', withClock: true, perWeek: 0.6, interval, sheets: 12, isFirst: true },
   noTrend: { kind: 'noTrend', of: 'digits', withClock: false, why: 'tooFew', sheets: 3, isFirst: false },
   keypad: { kind: 'keypad', mostAnswers: 18, allowanceS: 45, bands: 1, restoringS: 52 },
   noHandTime: { kind: 'noHandTime' },
@@ -128,8 +163,8 @@ describe('the sentences', () => {
       .map((sentence) => say(sentence, 'Juniper').text)
       .join(' ');
     expect(pattern).toBe(
-      '14 right by the bell; Juniper reached 16. Five more without the clock were all right, about 2\u00a0s each. ' +
-        'Too few to say why; tomorrow’s sheet will tell more.',
+      '14 right by the bell; Juniper reached 16. The five answers of the extra row, without the clock, were all right, about 2\u00a0s each. ' +
+        'Two wrong answers are too few to say why; the next sheets may tell.',
     );
   });
 
@@ -181,12 +216,13 @@ describe('the sentences', () => {
   });
 
   it('say apart what a fact lacks: answers, days, times, one wrong answer, or agreement', () => {
-    const text = (why: NotEnough, right = 5) =>
-      say({ kind: 'notEnough', counted: { ...counted, right, of: 5, all: 5 }, why }, 'Juniper').text;
+    const text = (why: NotEnough, right = 5, isKnown = false) =>
+      say({ kind: 'notEnough', counted: { ...counted, right, of: 5, all: 5 }, why, isKnown }, 'Juniper').text;
     expect(text('fewAnswers')).toBe('Too few answers yet: 5 of 5 right.');
     expect(text('oneDay')).toBe('Too few days yet: 5 of 5 right, all on one day.');
     expect(text('noTimes')).toMatch(/^Comes right: 5 of 5 right\. Without times/);
-    expect(text('notSure')).toBe('Right so far: 5 of 5 right, too few to be sure.');
+    expect(text('notSure')).toBe('Right so far: 5 of 5 right, not yet enough to be sure.');
+    expect(text('notSure', 5, true)).toBe('Right every time, 5 of 5; not yet clear whether quick or slow.');
     expect(text('notSure', 4)).toBe('Can’t tell yet: 4 of 5 right, between known and uneven.');
     expect(text('notSure', 2)).toBe('Can’t tell yet: 2 of 5 right, between uneven and to learn.');
   });
@@ -194,12 +230,12 @@ describe('the sentences', () => {
   it('say of a fact which answers decided, which the parent ruled right, and which are left out as slips', () => {
     const how = (over: Partial<Counted>) =>
       say({ ...one.quick, counted: { ...counted, ...over } }, 'Juniper').how[0];
-    expect(how({})).toBe('All 12 answers of the child’s own decided.');
+    expect(how({})).toBe('This rests on all 12 answers of the child’s own.');
     expect(how({ all: 15, accepted: 1, slips: 2 })).toBe(
-      'The newest 12 answers of 15 decided. One of them is right by your ruling. Two that you called slips are not counted.',
+      'This rests on the newest 12 answers of 15. One of them is right by your ruling. The two you called slips are left out here; on their sheets they stay wrong.',
     );
     expect(how({ all: 20, withoutClock: true, slips: 1 })).toBe(
-      '12 answers without the clock decided; seven more, with the clock or long ago, did not. One that you called a slip is not counted.',
+      'This rests on 12 answers without the clock; seven more, with the clock or long ago, are left out. The one you called a slip is left out here; on its sheet it stays wrong.',
     );
   });
 
@@ -231,10 +267,15 @@ describe('the sentences', () => {
   });
 
   it('never praise an answer begun sooner for that alone', () => {
-    const sooner = { ...one.clockTimes, claim: 'faster', ratio: 0.79 } as const;
+    const sooner = {
+      ...one.clockTimes,
+      claim: 'faster',
+      ratio: 0.79,
+      interval: { low: 0.72, high: 0.86 },
+    } as const;
     const text = (rights: 'worse' | 'better' | null) => say({ ...sooner, rights }, 'Teo').text;
     expect(text('worse')).toMatch(
-      /sooner, taking 21.in 100 less time, but sooner is no gain where it is less often right/,
+      /begins an answer about a fifth sooner \(14 to 28.in 100\), which alone is no gain/,
     );
     expect(text('better')).toMatch(/and is right more often as well/);
     expect(text(null)).toMatch(/no more and no less often, as far as can be told/);
@@ -261,12 +302,55 @@ describe('the sentences', () => {
     expect(counted).toContain('One of them is right by your ruling.');
     expect(counted).toContain('Two wrong answers you called slips; in this count they stay wrong.');
     expect(say({ ...one.fine, timed: false, slips: 1 }, 'Teo').how[0]).toContain(
-      'One that you called a slip is not counted.',
+      'Nine in ten is reckoned without the one you called a slip.',
     );
     const verdict = { ...one.rushedUnread.verdict, slips: 2 };
     expect(say({ ...one.rushedUnread, verdict }, 'Teo').how[0]).toContain(
-      'Two that you called slips are not counted.',
+      'The two you called slips are left out here; on their sheets they stay wrong.',
     );
+  });
+
+  it('tell answers with the clock from those without it where both made a fact uneven', () => {
+    const text = (over: Partial<Counted>) =>
+      say({ ...one.uneven, counted: { ...counted, right: 10, of: 17, ...over } }, 'Teo').text;
+    expect(text({ ofAtEase: 6, rightAtEase: 6 })).toBe(
+      'Right without the clock, uneven with it: 6 of 6 without the clock, 4 of 11 with it right.',
+    );
+    expect(text({ ofAtEase: 6, rightAtEase: 5 })).toBe(
+      'Uneven: 10 of 17 right, 5 of 6 without the clock, 5 of 11 with it.',
+    );
+    expect(text({ ofAtEase: 0, rightAtEase: 0 })).toMatch(/sometimes it comes/);
+  });
+
+  it('say of moving on which fifty answers speak for it, and why facts called uneven do not speak against it', () => {
+    const { text, how } = say({ ...one.ready, unevenWithClock: 11 }, 'Teo');
+    expect(text).toBe(
+      'Teo looks ready to move on: of the last 50 answers to this set without the clock, from 5 Jan to 11 Feb, 48 were right. ' +
+        'Start the next set: that turns the clock off too. On days with it Teo has been less often right.',
+    );
+    expect(how[0]).toContain('11 facts are called uneven with answers with the clock counted in');
+    expect(say(one.ready, 'Teo').how[0]).not.toContain('uneven');
+  });
+
+  it('name a change as a part of the whole where it is near one, else in a hundred', () => {
+    const parts = [0.79, 1.32, 1.24, 1.5, 1.04, 0.97, 2.4];
+    expect(parts.map(partOf)).toEqual([
+      'about a fifth',
+      'about a third',
+      'about a quarter',
+      'about half',
+      '4 in 100',
+      '3 in 100',
+      '140 in 100',
+    ]);
+    expect(partBetween({ low: 0.9, high: 1.2 })).toBe('');
+  });
+
+  it('place every answer given among those a rushed sheet is read by', () => {
+    const [from] = say({ ...one.rushedWrongQuicker, untimed: 1 }, 'Teo').how;
+    expect(from).toMatch(/^From 24 answers given on this sheet\. One more has no time that can be used\./);
+    const [bell] = say({ ...one.rushedWrongQuicker, bellFirst: true }, 'Teo').how;
+    expect(bell).toMatch(/not the whole sheet: the bell came first\.$/);
   });
 
   it('call 3 s a custom wherever quick or slow is said', () => {
