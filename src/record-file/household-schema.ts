@@ -164,6 +164,7 @@ const byKind = {
   sheetPrinted: record('sheetPrinted', {
     child: id,
     day,
+    forDay: day,
     set: id,
     seed: count,
     shape: paperShape,

@@ -125,12 +125,16 @@ export interface PaperShape {
   readonly hasKept: boolean;
 }
 
-/** A sheet printed for a child and a day. Its facts are as printed, whatever becomes of the set. */
+/**
+ * A sheet printed on `day` to be done on `forDay`, often a later one: the history ends with what has happened. Its facts
+ * are as printed, whatever becomes of the set.
+ */
 export type SheetPrinted = Of<
   'sheetPrinted',
   {
     readonly child: Id;
     readonly day: Day;
+    readonly forDay: Day;
     readonly set: Id;
     readonly seed: number;
     readonly shape: PaperShape;

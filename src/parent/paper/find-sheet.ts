@@ -18,13 +18,10 @@ export interface FoundSheet {
 export function printedSheets(household: Household, history: History): readonly FoundSheet[] {
   const found = household.children.flatMap(({ id }) => {
     const own = history.children.get(id);
-    return (own?.printed ?? []).map(
-      (sheet): FoundSheet => ({
-        record: sheet.id,
-        sheet,
-        entered: enteredAs(own?.sittings ?? [], sheet),
-      }),
-    );
+    return (own?.printed ?? []).map((record): FoundSheet => {
+      const sheet = { ...record, day: record.forDay };
+      return { record: record.id, sheet, entered: enteredAs(own?.sittings ?? [], sheet) };
+    });
   });
   return found.toSorted(({ sheet: x }, { sheet: y }) => (x.day < y.day ? 1 : x.day > y.day ? -1 : 0));
 }

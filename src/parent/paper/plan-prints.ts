@@ -17,6 +17,7 @@ import { findSet } from '../children/set-list';
 /** A sheet about to be printed, or printed already. */
 export interface SheetOnPaper extends PaperSheet {
   readonly child: Id;
+  /** The day it is for. */
   readonly day: Day;
   readonly facts: readonly FactId[];
 }
@@ -57,9 +58,9 @@ export function planPrints(
 
 type SeedTaken = Pick<SheetPrinted, 'set' | 'seed'>;
 
-/** What is written down of a sheet when it goes to the printer. */
-export function printedDraft({ child, day, set, seed, shape, facts }: SheetOnPaper): Draft {
-  return { kind: 'sheetPrinted', child, day, set, seed, shape, facts };
+/** What is written down of a sheet when it goes to the printer, on a day. */
+export function printedDraft({ child, day: forDay, set, seed, shape, facts }: SheetOnPaper, day: Day): Draft {
+  return { kind: 'sheetPrinted', child, day, forDay, set, seed, shape, facts };
 }
 
 /** Whether two are the same sheet, whoever entered or printed it. */

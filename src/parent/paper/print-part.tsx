@@ -26,7 +26,11 @@ export function PrintPart({ desk, history }: PaperPartProps) {
   async function print() {
     if (what === 'sheets' && !again) {
       if (planned.length === 0) return;
-      const isKept = await acting.record(desk, planned.map(printedDraft), printWords.printed(planned.length));
+      const isKept = await acting.record(
+        desk,
+        planned.map((sheet) => printedDraft(sheet, desk.today.value)),
+        printWords.printed(planned.length),
+      );
       if (!isKept) return;
       // What was written down is what is printed, and what is printed again.
       turnToPart('print', { again: planned });

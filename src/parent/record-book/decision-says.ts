@@ -62,7 +62,7 @@ export function decisionSaid(record: Decision, names: Names): string {
     case 'remarkWritten':
       return `${names.child(record.child)}: remarks on ${shortDay(record.from)} to ${shortDay(record.to)} ${record.text === '' ? 'taken away' : 'written'}.`;
     case 'sheetPrinted':
-      return `${names.child(record.child)}: a sheet of ${count(record.facts.length, 'fact', 'facts')} was printed for ${shortDay(record.day)}.`;
+      return `${names.child(record.child)}: a sheet of ${count(record.facts.length, 'fact', 'facts')} was printed for ${shortDay(record.forDay)}.`;
     case 'dayChanged':
       return `${names.child(record.child)}, ${shortDay(record.day)}: ${dayChangeSaid(record.change)}.`;
     case 'ruled':

@@ -205,6 +205,7 @@ const sitting = fc.record({
 const printed = fc.record({
   child,
   day,
+  forDay: day,
   set,
   seed: fc.nat(9999),
   shape: fc.record({

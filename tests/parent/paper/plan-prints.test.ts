@@ -42,7 +42,7 @@ describe('sheets planned for the printer', () => {
   test('are other sheets once these have been printed', async () => {
     const desk = fakeDesk(day, twoChildren);
     const first = planned(desk, 5);
-    await desk.record(first.map(printedDraft));
+    await desk.record(first.map((sheet) => printedDraft(sheet, day)));
     const second = planned(desk, 5);
     expect(second.filter((sheet) => first.some((one) => codeOf(one) === codeOf(sheet)))).toEqual([]);
   });
@@ -72,7 +72,9 @@ describe('a printed sheet', () => {
   test('is found by the first digits of its code and by day, and has its facts as printed', async () => {
     const desk = fakeDesk(day, twoChildren);
     const sheets = planned(desk, 2);
-    await desk.record(sheets.map(printedDraft));
+    const records = await desk.record(sheets.map((sheet) => printedDraft(sheet, day)));
+    // Printed ahead, yet nothing stands in the history after the day it happened on.
+    expect(new Set(records.map((record) => 'day' in record && record.day))).toEqual(new Set([day]));
     expect(found(desk).map(({ sheet }) => sheet.day)).toEqual([
       '2026-11-26',
       '2026-11-26',
@@ -96,7 +98,7 @@ describe('a printed sheet', () => {
     const [sheet] = planned(desk);
     if (!sheet) throw new Error('no sheet');
     await desk.record([
-      printedDraft(sheet),
+      printedDraft(sheet, day),
       { kind: 'setMade', set: 'own-1', name: 'Six', facts: facts.slice(2) },
     ]);
     expect(found(desk)[0]?.sheet.facts).toEqual(sheet.facts);
@@ -117,7 +119,7 @@ describe('a printed sheet', () => {
     const [sheet] = planned(desk);
     const [wren] = desk.household.value.children;
     if (!sheet || !wren) throw new Error('no sheet');
-    await desk.record([printedDraft(sheet)]);
+    await desk.record([printedDraft(sheet, day)]);
     const result = { reached: 10, marks: new Map() };
     const sat = paperSat(planOnPaper(sheet, wren, false, false), result, desk.startOnPaper(day));
     const [record] = await desk.record([sat]);
@@ -134,7 +136,7 @@ describe('a printed sheet', () => {
 
   test('taken back is no longer found', async () => {
     const desk = fakeDesk(day, twoChildren);
-    const [record] = await desk.record(planned(desk).map(printedDraft));
+    const [record] = await desk.record(planned(desk).map((sheet) => printedDraft(sheet, day)));
     await desk.undo(record?.id ?? '');
     expect(found(desk)).toHaveLength(1);
   });
