@@ -1,3 +1,4 @@
+import './file-picker.css';
 import { useId } from 'preact/hooks';
 
 export interface FilePickerProps {

@@ -69,7 +69,7 @@ function Decisions({ desk, book }: BookProps) {
       </p>
       <Trouble sentence={trouble} />
       {all.length === 0 && <p>{decisionWords.none}</p>}
-      <ol class="bare decided" data-holds="button">
+      <ul class="bare decided" data-holds="button">
         {all.slice(0, shown.value).map((record) => {
           const text = decisionSaid(record, names);
           const isUndone = household.isUndone(record);
@@ -93,7 +93,7 @@ function Decisions({ desk, book }: BookProps) {
             </li>
           );
         })}
-      </ol>
+      </ul>
       {all.length > shown.value && (
         <button
           type="button"

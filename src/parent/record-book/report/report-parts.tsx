@@ -115,6 +115,7 @@ export function Samples({ household, samples }: { readonly household: Household 
   return (
     <section>
       <h2>{reportWords.samplesTitle}</h2>
+      <p class="hint">{reportWords.samplesMean}</p>
       {samples.map((entry) => (
         <section key={entry.sat.id} class="report-sample">
           <h3>{titleOf(entry, household)}</h3>

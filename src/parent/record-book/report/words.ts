@@ -43,6 +43,7 @@ export const reportWords = {
     'Quick: right, and thought of in under about 3 s. Each word rests on several answers of the child’s own on more than one day; there are no published norms behind them.',
   knownNothing: 'Nothing can be said of a fact yet.',
   samplesTitle: 'Samples of work',
+  samplesMean: 'Answers as they were given: right ones in bold, wrong ones struck through.',
   sample: (what: string, day: string, set: string | null) =>
     set === null ? `${what}, ${day}` : `${what} from “${set}”, ${day}`,
   blank: 'skipped',
