@@ -18,7 +18,7 @@ const stateNames: Readonly<Record<Exclude<FactState, 'notEnough'>, string>> = {
 
 /** A fact's state in words; where there is none, what is lacking. */
 export function stateName(reading: FactReading): string {
-  if (isUnevenWithClock(reading)) return 'right without the clock, uneven with it';
+  if (isUnevenWithClock(reading)) return 'uneven with the clock only';
   if (reading.state !== 'notEnough') return stateNames[reading.state];
   if (isRightSoFar(reading)) return 'right so far';
   return lacking[reading.notEnough ?? 'notSure'];

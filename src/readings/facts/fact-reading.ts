@@ -51,7 +51,7 @@ export interface FactReading {
 }
 
 /** Fewer answers without the clock say nothing of a difference. */
-const fewestAtEase = 3;
+export const fewestAtEase = 3;
 
 /** Whether it is uneven by answers with the clock alone: without it every one was right. */
 export function isUnevenWithClock({ state, unevenIn, withoutClock, spoken }: FactReading): boolean {

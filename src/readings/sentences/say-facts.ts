@@ -1,3 +1,4 @@
+import { fewestAtEase } from '../facts/fact-reading';
 import type { Counted, FactSentence, Said } from './sentence';
 import { about, capital, inWords, isOrAre, many, percent, slipsLeftOut } from './wording';
 
@@ -74,10 +75,10 @@ function sayUneven(counted: Counted): string {
   const ofWith = of - ofAtEase;
   if (ofAtEase === 0 || ofWith === 0)
     return `Uneven: ${rightOf(counted)}; sometimes it comes, sometimes it doesn’t.`;
-  const kinds = `${rightAtEase} of ${ofAtEase} without the clock, ${right - rightAtEase} of ${ofWith} with it`;
-  return rightAtEase === ofAtEase
-    ? `Right without the clock, uneven with it: ${kinds} right.`
-    : `Uneven: ${right} of ${of} right, ${kinds}.`;
+  const rightWith = right - rightAtEase;
+  return rightAtEase === ofAtEase && ofAtEase >= fewestAtEase
+    ? `Right without the clock, ${rightAtEase} of ${ofAtEase}; uneven with it, ${rightWith} of ${ofWith} right.`
+    : `Uneven: ${right} of ${of} right, ${rightAtEase} of ${ofAtEase} without the clock, ${rightWith} of ${ofWith} with it.`;
 }
 
 function sayNotEnough({ counted, why, isKnown }: Extract<FactSentence, { kind: 'notEnough' }>): Said {

@@ -314,11 +314,12 @@ describe('the sentences', () => {
     const text = (over: Partial<Counted>) =>
       say({ ...one.uneven, counted: { ...counted, right: 10, of: 17, ...over } }, 'Teo').text;
     expect(text({ ofAtEase: 6, rightAtEase: 6 })).toBe(
-      'Right without the clock, uneven with it: 6 of 6 without the clock, 4 of 11 with it right.',
+      'Right without the clock, 6 of 6; uneven with it, 4 of 11 right.',
     );
     expect(text({ ofAtEase: 6, rightAtEase: 5 })).toBe(
       'Uneven: 10 of 17 right, 5 of 6 without the clock, 5 of 11 with it.',
     );
+    expect(text({ ofAtEase: 2, rightAtEase: 2 })).toMatch(/^Uneven: 10 of 17 right, 2 of 2 without/);
     expect(text({ ofAtEase: 0, rightAtEase: 0 })).toMatch(/sometimes it comes/);
   });
 
