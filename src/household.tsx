@@ -104,6 +104,7 @@ async function fetchGrownUps({ app, gate }: House): Promise<void> {
       gate={shut}
       onBack={app.kiosk.closeGrownUps}
       isRestoring={isRestoring.value}
+      calledBy={app.kiosk.child.value}
       {...(isBoat ? { onLeaveBoat: () => goTo('') } : {})}
     />
   );

@@ -27,6 +27,9 @@ export function listenToKeyboard(onKey: (intent: KeyIntent) => void): () => void
     const intent = readKeyboard(event);
     if (!intent) return;
     event.preventDefault();
+    // A Tab struck beside the 1 must not leave the next Enter to a button of the screen's edge.
+    const { activeElement } = document;
+    if (activeElement instanceof HTMLElement && activeElement !== document.body) activeElement.blur();
     onKey(intent);
   };
   document.addEventListener('keydown', listen);

@@ -1,5 +1,6 @@
 import './parent.css';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import type { Id } from '../core/record/stamp';
 import type { Desk } from '../state/desk';
 import type { Gate } from '../state/gate';
 import { AboutPage } from './about/about-page';
@@ -11,7 +12,7 @@ import { MondayPage } from './monday/monday-page';
 import { OverTimePage } from './over-time/over-time-page';
 import { Fetched } from './parts/fetched';
 import { HeldAnswers } from './parts/held-answers';
-import { type Page, place } from './place';
+import { type Page, place, turnTo } from './place';
 import { BackupReminder } from './record-book/backup-reminder';
 import { SettingsPage } from './settings/settings-page';
 import { setupStep } from './setup/progress';
@@ -30,6 +31,8 @@ export interface InsideProps {
   readonly onLeaveBoat: (() => void) | null;
   /** Set-up begins with a file to restore. */
   readonly isRestoring: boolean;
+  /** The child at whose cloth the grown-up was called: the pages begin with it. */
+  readonly calledBy: Id | null;
 }
 
 const fetchPaper = () => import('./paper/paper-page').then(({ PaperPage }) => PaperPage);
@@ -37,11 +40,15 @@ const fetchRecordBook = () =>
   import('./record-book/record-book-page').then(({ RecordBookPage }) => RecordBookPage);
 
 /** Everything behind the door: set-up while there is no child, then the pages. */
-export function Inside({ desk, gate, onLeaveBoat, isRestoring }: InsideProps) {
+export function Inside({ desk, gate, onLeaveBoat, isRestoring, calledBy }: InsideProps) {
   const root = useRef<HTMLDivElement>(null);
   const hasNobody = desk.household.value.children.length === 0;
   const isSettingUp = gate.phase.value === 'unset' || hasNobody || setupStep.value !== null;
   useEffect(() => (root.current ? holdFocus(root.current) : undefined), [isSettingUp]);
+  useLayoutEffect(() => {
+    // Whoever left another page open comes back to it as it was.
+    if (calledBy !== null && place.value.page === 'today') turnTo('today', { child: calledBy });
+  }, [calledBy]);
   if (isSettingUp) return <Setup desk={desk} gate={gate} isRestoring={isRestoring} />;
   const at = place.value.page;
   return (

@@ -2,6 +2,7 @@ import './parent.css';
 import { batch, useSignal, useSignalEffect } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { Id } from '../core/record/stamp';
 import type { Desk } from '../state/desk';
 import type { Gate } from '../state/gate';
 import { watchIdle } from '../state/gate-idle';
@@ -17,6 +18,8 @@ export interface ParentSideProps {
   readonly onLeaveBoat?: () => void;
   /** The first screen was asked for a file to restore. */
   readonly isRestoring?: boolean;
+  /** The child at whose cloth the grown-up was called. */
+  readonly calledBy?: Id | null;
 }
 
 interface InsideProps {
@@ -24,10 +27,18 @@ interface InsideProps {
   readonly gate: Gate;
   readonly onLeaveBoat: (() => void) | null;
   readonly isRestoring: boolean;
+  readonly calledBy: Id | null;
 }
 
 /** The parent's side: the door, and behind it the pages, whose code is fetched only once it is open. */
-export function ParentSide({ desk, gate, onBack, onLeaveBoat, isRestoring = false }: ParentSideProps) {
+export function ParentSide({
+  desk,
+  gate,
+  onBack,
+  onLeaveBoat,
+  isRestoring = false,
+  calledBy = null,
+}: ParentSideProps) {
   const inside = useSignal<{ readonly Inside: ComponentType<InsideProps> } | null>(null);
   const hasFailed = useSignal(false);
   const phase = gate.phase.value;
@@ -64,6 +75,7 @@ export function ParentSide({ desk, gate, onBack, onLeaveBoat, isRestoring = fals
         gate={gate}
         onLeaveBoat={onLeaveBoat ?? null}
         isRestoring={isRestoring}
+        calledBy={calledBy}
       />
     );
   return (

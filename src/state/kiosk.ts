@@ -18,6 +18,8 @@ import type { Today } from './today';
 /** The child's side: which screen is up, and what a tap on it does. */
 export interface Kiosk {
   readonly screen: ReadonlySignal<Screen>;
+  /** Whose cloth the device is at, behind the gate too. */
+  readonly child: ReadonlySignal<Id | null>;
   /** Whether a new version may be taken: nobody is in a sitting or behind the gate. */
   readonly isBetween: ReadonlySignal<boolean>;
   /** Whether the device may be in the wrong child's hands. */
@@ -165,6 +167,7 @@ export function createKiosk({ log, book, sitter, saver, seat, today, play }: Kio
 
   return {
     screen,
+    child: active,
     isBetween: computed(() => sitter.open.value.size === 0 && over.value !== 'grownUps'),
     hasOthers: computed(() => turns.value.length > 1),
     async start() {

@@ -56,6 +56,23 @@ describe('the keyboard', () => {
     button.remove();
   });
 
+  it('takes the focus off a button that Tab has reached, so that Enter after a digit is the card’s', () => {
+    const heard: KeyIntent[] = [];
+    const stop = listenToKeyboard((intent) => heard.push(intent));
+    const button = document.createElement('button');
+    document.body.append(button);
+    button.focus();
+    const press = (key: string) =>
+      document.activeElement?.dispatchEvent(
+        new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }),
+      );
+    press('6');
+    press('Enter');
+    expect(heard.map(({ key }) => key)).toEqual(['6', 'done']);
+    stop();
+    button.remove();
+  });
+
   it('takes the moment from the event, not from when it is heard', async () => {
     const heard = vi.fn<(intent: KeyIntent) => void>();
     const stop = listenToKeyboard(heard);

@@ -94,6 +94,20 @@ test('on the boat every page says so and leads home, and there is no PIN to chan
   expect(left).toBe(1);
 });
 
+test('a grown-up called to a child’s cloth finds that child on every page', async () => {
+  cleanup();
+  setupStep.value = null;
+  place.value = { page: 'today', sitting: null, child: null, fact: null };
+  const desk = fakeDesk('2026-11-25', household);
+  const [first, second] = desk.household.value.children;
+  if (!first || !second) throw new Error('There are not two children.');
+  const gate = await testGate();
+  const view = render(<ParentSide desk={desk} gate={gate} onBack={() => undefined} calledBy={second.id} />);
+  await view.findByRole('heading', { level: 1, name: /^Today/ });
+  turnTo('settings');
+  await view.findByRole('heading', { level: 2, name: `For ${second.name}` });
+});
+
 test('on a narrow screen the pages are one row: the open page, which opens the list, and the lock', async () => {
   await page.viewport(390, 844);
   const view = await openPages(fakeDesk('2026-11-25', household));

@@ -26,9 +26,21 @@ export function SetPicker({ legend, chosen, ticked, own, order = [], onChoose }:
   const shelf = useSignal<Shelf>(chosen?.kind === 'own' ? 'own' : (chosen?.op ?? 'add'));
   const isLarge = useSignal(chosen?.reach === 12);
   const at = shelf.value;
-  const sets = at === 'own' ? own : orderedSets(at, isLarge.value ? 12 : 9, order);
+  const sets = setsOn(at);
   const shelves: readonly Shelf[] =
     own.length > 0 ? ['add', 'sub', 'mul', 'div', 'own'] : ['add', 'sub', 'mul', 'div'];
+
+  function setsOn(value: Shelf) {
+    return value === 'own' ? own : orderedSets(value, isLarge.value ? 12 : 9, order);
+  }
+
+  /** A set that is chosen is one of those on show. */
+  function turnToShelf(value: Shelf) {
+    shelf.value = value;
+    const shown = setsOn(value);
+    const first = shown.find((set) => tickedIn(set, ticked) < set.facts.length) ?? shown[0];
+    if (chosen && first && !shown.some(({ id }) => id === chosen.id)) onChoose(first);
+  }
 
   function choose(id: Id) {
     const set = sets.find((one) => one.id === id);
@@ -45,9 +57,7 @@ export function SetPicker({ legend, chosen, ticked, own, order = [], onChoose }:
           label: value === 'own' ? setWords.ownShelf : operationNames[value],
         }))}
         value={at}
-        onChoose={(value) => {
-          shelf.value = value;
-        }}
+        onChoose={turnToShelf}
       />
       {(at === 'mul' || at === 'div') && (
         <Tick

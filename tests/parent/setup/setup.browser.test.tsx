@@ -181,6 +181,18 @@ test('each step goes back to the one before with what was chosen, the last one t
   expect(desk.household.value.children.map(({ name }) => name)).toEqual(['Wren']);
 });
 
+test('another operation brings a set of its own to begin with', async () => {
+  const { desk, step, press, findByRole } = await beginWithChild();
+  await press('Go on');
+  await step('The first set');
+  await userEvent.click(await findByRole('radio', { name: 'Multiplication' }));
+  const times = await findByRole('button', { name: /^Start with “Times/ });
+  expect((await findByRole('radio', { checked: true, name: /^Times/ })).isConnected).toBe(true);
+  await userEvent.click(times);
+  await step('Wren can begin');
+  expect(desk.household.value.children[0]?.currentSet).toMatch(/^times-/);
+});
+
 test('without the other way round a cell is ticked alone', async () => {
   const { findByRole, press, desk } = await beginWithChild();
   await userEvent.click(await findByRole('checkbox', { name: /^And the other way round/ }));
