@@ -61,7 +61,10 @@ function twins(source: DaySource, sheet: SheetDay, { leftMs, cardMs }: DayTime):
   return plan ? { steps: [{ what: 'twin', plan }], waits: [] } : nothing;
 }
 
-/** Gap lines and stories once a day, where the parent wants them: one line, and one story of a fact of today. */
+/**
+ * Gap lines and stories once a day, where the parent wants them: one line, and one story of a fact of today. What is
+ * answered wrong is shown and asked again at once, since no mending follows.
+ */
 export function lineSteps(source: DaySource, sheet: SheetDay, { leftMs, cardMs }: DayTime): Planned {
   const { child, today, settings, set, sittings } = source;
   const isSat = sittings.some(({ sat, rulings }) => isLines(sat, today) && !rulings.voided);
@@ -75,6 +78,7 @@ export function lineSteps(source: DaySource, sheet: SheetDay, { leftMs, cardMs }
     purpose: 'lines',
     seed,
     prompts,
+    onWrong: 'showAgain',
   };
   return { steps: [{ what: 'lines', plan }], waits: [] };
 }

@@ -178,7 +178,7 @@ describe('gap lines', () => {
     const { source: after } = sitThrough(source({ settings: { ...plain, gapLines: true } }));
     const lines = after.sittings.find(({ sat }) => sat.purpose === 'lines')?.sat;
     expect(lines?.prompts.map((prompt) => prompt.split('-')[0])).toEqual(['line', 'line', 'line', 'story']);
-    expect(lines?.onWrong).toBe('goOn');
+    expect(lines?.onWrong).toBe('showAgain');
   });
 });
 
