@@ -39,12 +39,14 @@ export function ChildToday({ desk, child }: ChildTodayProps) {
       </div>
       {!hasNothing && (
         <p>
-          {daySentence(
-            day,
-            child.settings,
-            household.settings.bandNames,
-            setName(household, child.currentSet),
-          )}
+          {isBeingSat && day?.sheets.length === 0
+            ? todayWords.begun
+            : daySentence(
+                day,
+                child.settings,
+                household.settings.bandNames,
+                setName(household, child.currentSet),
+              )}
         </p>
       )}
       {day && <TrialToday day={day} of={child.trial?.order.length ?? 0} />}

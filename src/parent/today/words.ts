@@ -19,6 +19,8 @@ export const todayWords = {
   school: 'School today',
   undo: 'Undo',
   stop: 'Stop the sheet being sat',
+  begun:
+    'Begun and not finished yet: it goes on where it was left. What you change now holds from the next sheet.',
   stopped: 'Answers given are kept.',
   handOver: (name: string) => `Hand over to ${name}`,
   whose: 'Hand over: who is next?',
