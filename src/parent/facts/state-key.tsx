@@ -17,11 +17,13 @@ export function StateKey({ readings }: { readonly readings: readonly FactReading
             {stateMeanings[state][1]}
           </li>
         ))}
-        {lackingMeanings.map(([name, means]) => (
-          <li key={name}>
-            <StateMark state="notEnough" /> <b>{name}</b> {factsWords.of(named(name))}: {means}
-          </li>
-        ))}
+        {lackingMeanings
+          .filter(([name]) => named(name) > 0)
+          .map(([name, means]) => (
+            <li key={name}>
+              <StateMark state="notEnough" /> <b>{name}</b> {factsWords.of(named(name))}: {means}
+            </li>
+          ))}
       </ul>
       <p class="hint">
         {factsWords.notMetMark} {factsWords.threeSeconds}

@@ -5,7 +5,7 @@ export const trialWords = {
   what: (name: string) =>
     `Does the clock itself make a difference to ${name}? Days that were picked by hand can’t answer that: the clock may have been on when ${name} was fresher, or knew more. In a trial chance decides which of the coming school days have the clock, seen as a thread drawn out along the screen, and which have none. At its end the same facts are compared on both kinds of days.`,
   settled:
-    'What will be compared is settled now: the time from the card to the first key, on facts met on days of both kinds. How many were right is told beside it, but proves nothing.',
+    'What will be compared is settled now: the time from the card to the first key, on facts met on days of both kinds. How many were right is told beside it, but the trial does not decide by it.',
   days: 'How many school days',
   plans: {
     eight: '8 days',

@@ -20,11 +20,13 @@ export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** Keeps a number and its unit, and the parts of a fact, on one line. */
+const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
+
+const withUnit = new RegExp(`(\\d) (s|in 100|${months.join('|')})(?![\\w’])`, 'g');
+
+/** Keeps a number and its unit or month, and the parts of a fact, on one line. */
 export function unbroken(text: string): string {
-  return text
-    .replace(/(\d) (s|in 100)(?![\w’])/g, '$1\u00a0$2')
-    .replace(/(\d) ([+−×÷]) (?=\d)/g, '$1\u00a0$2\u00a0');
+  return text.replace(withUnit, '$1\u00a0$2').replace(/(\d) ([+−×÷]) (?=\d)/g, '$1\u00a0$2\u00a0');
 }
 
 /** A time as a person would say it: to half a second, under 10 s. */
@@ -93,8 +95,6 @@ export function partBetween(interval: Interval | null): string {
     .sort((x, y) => x - y);
   return ` (${from} to ${to} in 100)`;
 }
-
-const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 
 /** `10 Nov`. */
 export function shortDate(day: Day): string {

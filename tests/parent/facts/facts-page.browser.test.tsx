@@ -89,6 +89,16 @@ test('every fact is told by a shape and a word, and says so; no two states have 
   expect(new Set(key).size).toBe(5);
 });
 
+test('the key counts the facts of each word, so that a grid without words can be read', async () => {
+  const { container } = await factsOf('Teo');
+  const words = [...container.querySelectorAll('.state-grid .word')].map(({ textContent }) => textContent);
+  const lines = [...container.querySelectorAll('.state-key li')].map(({ textContent }) => textContent ?? '');
+  const counts = lines.map((line) => /^ ?(.+?) \((\d+)\): /.exec(line)?.slice(1) ?? []);
+  expect(counts.slice(0, 5).reduce((sum, [, many]) => sum + Number(many), 0)).toBe(words.length);
+  for (const [name, many] of counts.filter(([one]) => one !== 'no word yet'))
+    expect(words.filter((word) => word === name).length, name).toBe(Number(many));
+});
+
 test('facts never met are marked by a word, ties and facts with 0 or 1 apart', async () => {
   const { getByRole } = await factsOf('Juniper');
   const grid = within(getByRole('grid'));

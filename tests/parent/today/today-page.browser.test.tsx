@@ -94,17 +94,18 @@ test('when the set is accurate the clock is proposed, never turned on by itself'
     madeSat(prompts, allRight(prompts, 2000), { child: 'wren', day }),
   );
   const { desk, press, says } = await todayOf('Wren', sheets);
-  await says('“Plus 2” is accurate: at least 45 of its last 50 answers');
+  await says('“Plus 2” is accurate: at least 45 of the last 50 answers to it without the clock');
   expect(desk.household.value.children[0]?.settings.timed).toBe(false);
   await press('Turn the clock on');
   await until(() => expect(desk.household.value.children[0]?.settings.timed).toBe(true));
 });
 
 test('a sheet being sat can be stopped', async () => {
-  const { desk, press, button } = await todayOf('Wren');
+  const { desk, press, button, says } = await todayOf('Wren');
   expect(button('Stop the sheet being sat')).toBeUndefined();
   desk.setSitting(['wren']);
   await until(() => expect(button('Stop the sheet being sat')).toBeDefined());
+  await says('Begun and not finished yet');
   await press('Stop the sheet being sat');
   expect(desk.stopped).toEqual(['wren']);
 });

@@ -148,7 +148,7 @@ test('during a clock trial the day is what was drawn; taking the clock away for 
   await says(/with 45 s on the clock\.Day 1 of 8 of the clock trial/);
   await press('Only today …');
   await press('Without the clock');
-  await says(/without the clock\..*What you changed for today wins/);
+  await says(/without the clock\..*What you changed for today holds/);
   await press('Undo: Without the clock today.');
   await says(/with 45 s on the clock\.Day 1 of 8/);
 });

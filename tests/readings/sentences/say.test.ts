@@ -326,7 +326,7 @@ describe('the sentences', () => {
   it('say of moving on which fifty answers speak for it, and why facts called uneven do not speak against it', () => {
     const { text, how } = say({ ...one.ready, unevenWithClock: 11 }, 'Teo');
     expect(text).toBe(
-      'Teo looks ready to move on: of the last 50 answers to this set without the clock, from 5 Jan to 11 Feb, 48 were right. ' +
+      'Teo looks ready to move on: of the last 50 answers to this set without the clock, from 5\u00a0Jan to 11\u00a0Feb, 48 were right. ' +
         'Start the next set: that turns the clock off too. On days with it Teo has been less often right.',
     );
     expect(how[0]).toContain('11 facts are called uneven with answers with the clock counted in');
