@@ -37,8 +37,8 @@ export function eachLot(log: Log, take: (lot: readonly LogRecord[]) => void): Pr
   });
 }
 
-/** A few hundred sittings take a few milliseconds to bring in. */
-const lotSize = 250;
+/** So many sittings keep a page from nothing for longer than a frame or two, on a slow machine too. */
+const lotSize = 80;
 
 /** Every record in lots, inside a transaction: the household's, then the history's. */
 export async function* getLots(store: IDBObjectStore): AsyncGenerator<readonly LogRecord[]> {
