@@ -29,6 +29,9 @@ export function Shell({ children, edge, hem, name, onGrownUps, isKnotNamed = fal
   return (
     <main class={`screen linen ${name}`}>
       <div class="selvedge">{edge !== undefined && <WovenEdge edge={edge} height={26} />}</div>
+      {children}
+      <div class="bottom-hem">{hem}</div>
+      {/* Last, so that a child who presses Tab comes to its own buttons first. */}
       {onGrownUps && (
         <button
           type="button"
@@ -41,8 +44,6 @@ export function Shell({ children, edge, hem, name, onGrownUps, isKnotNamed = fal
           {isKnotNamed && <span>{words.grownUps}</span>}
         </button>
       )}
-      {children}
-      <div class="bottom-hem">{hem}</div>
     </main>
   );
 }
