@@ -9,18 +9,17 @@ export async function openYears(records: readonly LogRecord[], options: DeviceOp
   await putYears(device.page, records);
   await device.page.reload();
   await settle(device.page);
-  const children = new Set(records.flatMap((record) => (record.kind === 'sat' ? [record.child] : [])));
-  for (let tries = 0; tries < 600 && (await summedUp(device, children.size)) < children.size; tries += 1)
+  const children = [...new Set(records.flatMap((record) => (record.kind === 'sat' ? [record.child] : [])))];
+  for (let tries = 0; tries < 600 && !(await isSummedUp(device, children)); tries += 1)
     await device.page.waitForTimeout(250);
   await device.page.reload();
   await settle(device.page);
   return device;
 }
 
-/** How many children's checkpoints have come to within a month of their last day. */
-async function summedUp({ page }: Device, children: number): Promise<number> {
-  if (children === 0) return 0;
-  return page.evaluate(async () => {
+/** Whether each child's checkpoint has come to within weeks of the last day, or the child has too little to be summed up. */
+function isSummedUp({ page }: Device, children: readonly string[]): Promise<boolean> {
+  return page.evaluate(async (all) => {
     const database = await new Promise<IDBDatabase>((resolve) => {
       const request = indexedDB.open('sumstitch');
       request.onsuccess = () => resolve(request.result);
@@ -31,12 +30,12 @@ async function summedUp({ page }: Device, children: number): Promise<number> {
         request.onsuccess = () => resolve(request.result);
       });
     const head = await ask<{ reach: Record<string, string> }>(store.get('meta/head'));
-    let done = 0;
-    for (const [child, reach] of Object.entries(head.reach)) {
-      const left = await ask(store.count(IDBKeyRange.bound(`hist/${child}/${reach}`, `hist/${child}0`)));
-      if (left < 60) done += 1;
-    }
+    const left = await Promise.all(
+      all.map((child) =>
+        ask(store.count(IDBKeyRange.bound(`hist/${child}/${head.reach[child] ?? ''}`, `hist/${child}0`))),
+      ),
+    );
     database.close();
-    return done;
-  });
+    return left.every((many, nth) => many < (head.reach[all[nth] ?? ''] === undefined ? 300 : 60));
+  }, children);
 }

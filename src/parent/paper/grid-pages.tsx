@@ -25,7 +25,14 @@ export interface GridPagesProps {
 /** How well each fact of an operation is known today: the table everyone knows, with shape and word in each cell. */
 export function GridPages({ desk, history, child, op, size }: GridPagesProps) {
   const household = desk.household.value;
-  const facts = useRead(() => childReading(household, history, child).facts, [household, history, child]);
+  const facts = useRead(
+    function* () {
+      const reading = childReading(household, history, child);
+      yield* reading.prepare('facts');
+      return reading.facts;
+    },
+    [household, history, child],
+  );
   if (!facts) return null;
   const isLarge = [...facts.values()].some(
     ({ fact }) => fact.op === op && pairOf(fact).some((part) => part > 9),

@@ -52,7 +52,12 @@ function useMayPropose({ desk, child }: NeedsProps, isProposed: boolean): boolea
   const household = desk.household.value;
   const history = desk.history.value;
   const may = useRead(
-    () => isProposed && history !== null && mayProposeClock(childReading(household, history, child)),
+    function* () {
+      if (!isProposed || history === null) return false;
+      const reading = childReading(household, history, child);
+      yield* reading.prepare('readiness', 'clockEffect', 'trial');
+      return mayProposeClock(reading);
+    },
     [household, history, child, isProposed],
   );
   return may ?? false;
