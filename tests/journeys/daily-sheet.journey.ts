@@ -143,7 +143,7 @@ async function readMarking({ page }: Device): Promise<void> {
   await turnTo(page, 'Marking');
   await page.locator('.sheets button').first().click();
   await seeHeading(page, /^Wren, /);
-  await page.getByText('12 right by the bell of 25: Loose, 10 to 14.').waitFor();
+  await page.getByText('Loose is 10 to 14 of 25 right by the bell.').waitFor();
   const table = page.locator('table.answers').first();
   const lines = await table.locator('tbody tr').allInnerTexts();
   expect(lines).toHaveLength(25);
