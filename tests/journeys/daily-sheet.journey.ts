@@ -147,7 +147,7 @@ async function readMarking({ page }: Device): Promise<void> {
   const table = page.locator('table.answers').first();
   const lines = await table.locator('tbody tr').allInnerTexts();
   expect(lines).toHaveLength(25);
-  const timed = lines.filter((line) => /\d\.\d+ s\s+\d+\.\d+ s/.test(line));
+  const timed = lines.filter((line) => /\d\.\d+\ss\s+\d+\.\d+\ss/.test(line));
   expect(timed).toHaveLength(15);
   expect(lines.filter((line) => line.includes('not reached'))).toHaveLength(10);
   expect(lines.filter((line) => line.includes('after the bell'))).toHaveLength(1);
