@@ -66,7 +66,7 @@ const illOn: Readonly<Record<string, readonly number[]>> = {
   Teo: [42],
   Juniper: [9, 35],
 };
-export const changed = { member: teo, on: 8, to: 'times-6', back: 10, from: 'times-4' } as const;
+export const changed = { member: teo, on: 8, to: 'times-6', back: 10 } as const;
 
 /** Every day of the twelve weeks, weekends and the holiday too; days count from 0. */
 const allDays: readonly Day[] = Array.from({ length: weeks * 7 }, (_, nth) =>
@@ -163,6 +163,13 @@ function dayOf(
   };
 }
 
+function setBeforeChange(log: BoatLog, child: string): string {
+  const started = log.records.flatMap((one) =>
+    one.kind === 'setStarted' && one.child === child ? [one.set] : [],
+  );
+  return started.findLast((set) => set !== changed.to) ?? '';
+}
+
 /** The parent follows what the tool proposes: the next set when one is ready, the clock, the spoken check. */
 function evening(
   log: BoatLog,
@@ -176,7 +183,7 @@ function evening(
   const needs = days.plan().needs;
   const drafts: Draft[] = needs.flatMap((need) => held(need, child, day));
   if (changed.member === member && nth === changed.back)
-    drafts.push({ kind: 'setStarted', child, set: changed.from });
+    drafts.push({ kind: 'setStarted', child, set: setBeforeChange(log, child) });
   const next = member.sets[member.sets.indexOf(set?.id ?? '') + 1];
   if (set && next !== undefined && weekday(day) === 5 && isReady(log, member))
     return {

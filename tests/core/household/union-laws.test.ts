@@ -88,13 +88,10 @@ async function live(acts: readonly Act[]): Promise<readonly Held[]> {
         break;
       }
       case 'undo': {
-        // As on the pages: only what is shown can be taken back.
+        // As on the pages: only what is shown can be taken back, or put back, which takes back what took it back.
         const household = foldHousehold(homeOf(held));
-        const shown = held.filter(
-          (other) =>
-            (other.kind === 'ruled' && household.rulings.some(({ record: { id } }) => id === other.id)) ||
-            (other.kind === 'undone' && held.some(({ id }) => id === other.target)),
-        );
+        const rulings = new Set(household.rulings.map(({ record: { id } }) => id));
+        const shown = held.filter((other) => rulings.has(decidedBy(other, held)));
         const target = shown[one.nth % Math.max(1, shown.length)];
         if (target) record(one.on, { kind: 'undone', target: target.id });
         break;
@@ -116,6 +113,12 @@ async function live(acts: readonly Act[]): Promise<readonly Held[]> {
     }
   }
   return [...devices, ...files];
+}
+
+/** What an undoing speaks of in the end, however many stand between; any other record itself. */
+function decidedBy(record: LogRecord, held: Held): string {
+  const target = record.kind === 'undone' ? held.find(({ id }) => id === record.target) : undefined;
+  return target ? decidedBy(target, held) : record.id;
 }
 
 function nameOf(child: number): string {
