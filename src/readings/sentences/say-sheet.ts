@@ -125,7 +125,7 @@ export function saySheet(sentence: SheetSentence, who: string): Said {
     }
     case 'fine':
       return {
-        text: `Done with: ${fineCount(sentence)}. Nothing stands out beyond chance.`,
+        text: `Nothing to look into: ${fineCount(sentence)}, and nothing stands out beyond chance.`,
         how: [
           sentence.timed
             ? 'From the second band up no reason is looked for in the count; hurry, and days with the clock, are looked at all the same.'
