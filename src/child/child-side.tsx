@@ -1,9 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
-import type { Operation } from '../core/fact/fact';
-import { parsePrompt } from '../core/fact/prompt';
 import type { Child } from '../core/household/household';
-import type { Step } from '../core/plan/step';
 import type { App } from '../state/app';
 import type { Screen } from '../state/screen';
 import type { SittingRun } from '../state/sitting-run';
@@ -11,19 +8,15 @@ import type { PiecePicture } from '../ui/piece';
 import { Ask } from './ask';
 import { AwayScreen } from './away';
 import { CardScreen } from './card-screen';
-import { ChoiceScreen } from './choice';
 import { Elsewhere } from './elsewhere';
 import { HandOver } from './hand-over';
 import type { KeyIntent } from './keys';
 import { LongCloth } from './long-cloth';
-import { Next } from './next';
-import type { NextStep } from './pictures';
+import { NextStepScreen } from './next-step-screen';
 import { dyeOf, pictureCloth, picturePiece } from './piece-picture';
 import { PieceScreen } from './piece-screen';
-import { PracticeIntro } from './practice-intro';
 import { Resting } from './resting';
 import { Starting } from './starting';
-import { Told } from './told';
 import { waysOf } from './ways-of';
 import { Welcome } from './welcome';
 import { Whose } from './whose';
@@ -119,94 +112,6 @@ export function ChildSide({ app, screen, onVisit, onRestore }: ChildSideProps) {
       );
     case 'cloth':
       return <Cloth app={app} child={screen.child} />;
-  }
-}
-
-interface NextStepProps extends Extract<Screen, { on: 'next' }> {
-  readonly app: App;
-  readonly onNotMe: (() => void) | undefined;
-}
-
-function NextStepScreen({ app: { kiosk }, child, step, day, onNotMe }: NextStepProps) {
-  const { edge } = child;
-  const onBegin = () => kiosk.goOn(step);
-  const onGrownUps = kiosk.openGrownUps;
-  if (step.what === 'told')
-    return (
-      <Told
-        keepsTimes={child.settings.keepTimes}
-        edge={edge}
-        onGoOn={onBegin}
-        onGrownUps={onGrownUps}
-        onNotMe={onNotMe}
-      />
-    );
-  if (step.what === 'practice')
-    return (
-      <PracticeIntro
-        takesItself={step.plan.takesItself}
-        edge={edge}
-        onBegin={onBegin}
-        onGrownUps={onGrownUps}
-        onNotMe={onNotMe}
-      />
-    );
-  if (step.what === 'cards' && step.isChoice) {
-    const sheet = day.steps.find(({ what }) => what === 'sheet');
-    return (
-      <ChoiceScreen
-        sheet={sheet ? pictureOf(sheet) : 'sheet'}
-        {...(sheet ? workOf(sheet) : {})}
-        dye={dyeOf(child.currentSet)}
-        edge={edge}
-        onCards={onBegin}
-        onStraight={kiosk.goStraight}
-        onGrownUps={onGrownUps}
-        onNotMe={onNotMe}
-      />
-    );
-  }
-  const stepsLeft = day.steps.filter(({ what }) => what !== 'told' && what !== 'piece').length;
-  return (
-    <Next
-      step={pictureOf(step)}
-      stepsLeft={stepsLeft}
-      {...workOf(step)}
-      dye={dyeOf(child.currentSet)}
-      edge={edge}
-      onBegin={onBegin}
-      onGrownUps={onGrownUps}
-      onNotMe={onNotMe}
-    />
-  );
-}
-
-/** How much the picture shows, and with which sign: the step's own first one. */
-function workOf(step: Step): { readonly rows?: number; readonly op?: Operation } {
-  if (!('plan' in step)) return {};
-  const { prompts } = step.plan;
-  const first = prompts.map(parsePrompt).find((prompt) => prompt?.kind === 'fact');
-  return { rows: Math.ceil(prompts.length / 5), ...(first?.kind === 'fact' ? { op: first.fact.op } : {}) };
-}
-
-function pictureOf(step: Step): NextStep {
-  switch (step.what) {
-    case 'sheet':
-      if (step.plan.lookBack) return 'lookBack';
-      if (!step.plan.clock) return 'sheet';
-      return step.plan.clock.sight === 'thread' ? 'threadSheet' : 'bellSheet';
-    case 'mending':
-      return 'mend';
-    case 'firstTry':
-    case 'cards':
-    case 'twin':
-    case 'lines':
-    case 'row':
-    case 'practice':
-    case 'piece':
-      return step.what;
-    case 'told':
-      return 'practice';
   }
 }
 

@@ -1,6 +1,6 @@
 import type { Desk } from '../../state/desk';
 import { Heading } from '../parts/heading';
-import { storageWords } from '../parts/storage-words';
+import { storageText } from '../parts/storage-words';
 import { aboutWords } from './words';
 
 /** What the tool is and is not. */
@@ -18,13 +18,7 @@ export function AboutPage({ desk }: { readonly desk: Desk }) {
         </section>
       ))}
       <h2>{aboutWords.storageTitle}</h2>
-      <p>
-        {persisted === null
-          ? storageWords.notKnown
-          : persisted
-            ? storageWords.kept
-            : storageWords.mayBeCleared}
-      </p>
+      <p>{storageText(persisted)}</p>
     </>
   );
 }

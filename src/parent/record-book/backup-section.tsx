@@ -3,7 +3,7 @@ import type { Desk } from '../../state/desk';
 import type { RecordBook } from '../../state/record-book/record-book';
 import { useActing } from '../acting';
 import { SelectField } from '../parts/select-field';
-import { storageWords } from '../parts/storage-words';
+import { storageText } from '../parts/storage-words';
 import { Trouble } from '../parts/trouble';
 import { MakeBackup } from './make-backup';
 import { reminderOf } from './reminder';
@@ -31,13 +31,7 @@ export function BackupSection({ desk, book }: BookProps) {
       ) : (
         lastAt !== null && <p>{backupWords.last(format(lastAt, 'd MMMM yyyy, HH:mm'))}</p>
       )}
-      <p class="hint">
-        {persisted === null
-          ? storageWords.notKnown
-          : persisted
-            ? storageWords.kept
-            : storageWords.mayBeCleared}
-      </p>
+      <p class="hint">{storageText(persisted)}</p>
       <MakeBackup book={book} />
       <SelectField
         label={backupWords.remind}

@@ -1,6 +1,6 @@
 import type { Desk } from '../../state/desk';
 import { Heading } from '../parts/heading';
-import { storageWords } from '../parts/storage-words';
+import { storageText } from '../parts/storage-words';
 import { setupStep } from './progress';
 import { setupWords } from './words';
 
@@ -20,7 +20,7 @@ export function StorageStep({ desk }: { readonly desk: Desk }) {
       <Heading>{setupWords.steps.storage}</Heading>
       <p>{isInstalled ? setupWords.isInstalled : setupWords.homeScreen}</p>
       {!isInstalled && <p class="hint">{setupWords.howToInstall}</p>}
-      <p>{isKept ? storageWords.kept : storageWords.mayBeCleared}</p>
+      <p>{storageText(isKept)}</p>
       <p>{setupWords.staysHere}</p>
       <div class="actions">
         <button type="button" class="main" onClick={goOn}>
